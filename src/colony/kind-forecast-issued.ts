@@ -1,0 +1,21 @@
+/** A forecast as it was issued, so that it can be scored: what, for which day, with its range. */
+import * as z from 'zod/mini';
+import { daySchema, idSchema } from '../journal/entry.ts';
+import { entryKind, fits } from '../journal/kind.ts';
+import type { ColonyDraft } from './state.ts';
+
+const schema = z.strictObject({
+  colony: idSchema,
+  engine: z.string().check(z.maxLength(40)),
+  digest: z.string().check(z.maxLength(80)),
+  values: z.array(z.strictObject({ what: z.string().check(z.maxLength(40)), day: daySchema, low: z.number(), likely: z.number(), high: z.number() })).check(z.maxLength(400)),
+});
+
+export type ForecastIssuedBody = z.infer<typeof schema>;
+
+export const forecastIssuedKind = entryKind<ForecastIssuedBody, ColonyDraft>({
+  kind: 'forecast-issued',
+  version: 1,
+  schema,
+  apply: () => fits,
+});

@@ -1,0 +1,23 @@
+/** A queen: her mark, when she emerged, whose daughter she is. */
+import * as z from 'zod/mini';
+import { idSchema, nameSchema, windowSchema } from '../journal/entry.ts';
+import { entryKind, fits } from '../journal/kind.ts';
+import type { ColonyDraft } from './state.ts';
+
+const schema = z.strictObject({
+  queen: idSchema,
+  name: z.nullable(nameSchema),
+  mark: z.nullable(z.enum(['white', 'yellow', 'red', 'green', 'blue', 'none'])),
+  emerged: z.nullable(windowSchema),
+  clipped: z.nullable(z.boolean()),
+  motherColony: z.nullable(idSchema),
+});
+
+export type QueenBody = z.infer<typeof schema>;
+
+export const queenKind = entryKind<QueenBody, ColonyDraft>({
+  kind: 'queen',
+  version: 1,
+  schema,
+  apply: () => fits,
+});

@@ -1,0 +1,19 @@
+/** All figures, in one array: the handbook's order. */
+import { advisingFigures } from './advising.ts';
+import { cellsFigures } from './cells.ts';
+import { combFigures } from './comb.ts';
+import { developmentFigures } from './development.ts';
+import { estimateFigures } from './estimate.ts';
+import { foodFigures } from './food.ts';
+import { layingFigures } from './laying.ts';
+import { mortalityFigures } from './mortality.ts';
+import { queensFigures } from './queens.ts';
+import { swarmsFigures } from './swarms.ts';
+import { warmthFigures } from './warmth.ts';
+
+export const figures = [
+  ...developmentFigures, ...mortalityFigures, ...layingFigures, ...queensFigures, ...swarmsFigures, ...combFigures,
+  ...cellsFigures, ...foodFigures, ...warmthFigures, ...estimateFigures, ...advisingFigures,
+] as const;
+
+export type FigureKey = (typeof figures)[number]['key'];
