@@ -24,13 +24,24 @@ export interface Stop {
 
 export interface Picture {
   readonly day: Day;
-  readonly yard: { readonly id: Id; readonly name: string; readonly latitude: number | null; readonly longitude: number | null; readonly timeZone: string } | null;
+  readonly yard: {
+    readonly id: Id;
+    readonly name: string;
+    readonly latitude: number | null;
+    readonly longitude: number | null;
+    readonly timeZone: string;
+  } | null;
   readonly weather: DayWeather | null;
   /** The longest need first; ended colonies are not in it. */
   readonly round: readonly Stop[];
   readonly colonies: readonly ColonyView[];
   readonly advice: readonly Advice[];
-  readonly hives: readonly { readonly id: Id; readonly name: string; readonly bars: number; readonly colonies: readonly Id[] }[];
+  readonly hives: readonly {
+    readonly id: Id;
+    readonly name: string;
+    readonly bars: number;
+    readonly colonies: readonly Id[];
+  }[];
   readonly faults: readonly Issue[];
   /** Entries of kinds or versions that this program does not understand; kept and passed on whole. */
   readonly notUnderstood: number;

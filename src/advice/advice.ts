@@ -14,9 +14,26 @@ export type Verb = 'open' | 'glance' | 'leave shut' | 'no visit';
 
 /** A thing that can be done to a colony; what an advice asks for, and what another may forbid. */
 export const acts = [
-  'open', 'glance', 'lift brood', 'give a bare bar', 'give several bare bars', 'spread the brood', 'cut queen cells', 'split',
-  'unite', 'requeen', 'feed', 'take honey', 'move combs', 'look from outside', 'call the authority', 'ask someone',
-  'test with a comb of eggs', 'bend comb straight', 'wait', 'mark the queen',
+  'open',
+  'glance',
+  'lift brood',
+  'give a bare bar',
+  'give several bare bars',
+  'spread the brood',
+  'cut queen cells',
+  'split',
+  'unite',
+  'requeen',
+  'feed',
+  'take honey',
+  'move combs',
+  'look from outside',
+  'call the authority',
+  'ask someone',
+  'test with a comb of eggs',
+  'bend comb straight',
+  'wait',
+  'mark the queen',
 ] as const;
 export type Act = (typeof acts)[number];
 
@@ -39,7 +56,8 @@ export type Slot =
   /** A key of the catalogue, put in as its own words. */
   | { readonly kind: 'term'; readonly key: string };
 
-export type Unit = 'cells' | 'bees' | 'per day' | 'days' | 'kg' | 'bars' | 'degC' | 'of eight' | 'percent' | 'count' | 'minutes';
+export type Unit =
+  'cells' | 'bees' | 'per day' | 'days' | 'kg' | 'bars' | 'degC' | 'of eight' | 'percent' | 'count' | 'minutes';
 
 /** A sentence to be: a key of the catalogue and what stands in its slots. */
 export interface Saying {
@@ -61,7 +79,15 @@ export interface Forbid {
 }
 
 export type CautionKey =
-  | 'stings' | 'smoker' | 'lifting' | 'label and law' | 'infants' | 'suspected illness' | 'local code' | 'learners' | 'ladder';
+  | 'stings'
+  | 'smoker'
+  | 'lifting'
+  | 'label and law'
+  | 'infants'
+  | 'suspected illness'
+  | 'local code'
+  | 'learners'
+  | 'ladder';
 
 export interface Advice {
   /** The rule's key, and what makes this one distinct within colony and day. */

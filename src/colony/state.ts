@@ -76,8 +76,18 @@ export type ColonyEvent =
   | { readonly kind: 'fed'; readonly what: string; readonly amount: Typed | null }
   | { readonly kind: 'swarm left'; readonly window: Window; readonly child: Id | null; readonly hived: boolean }
   | { readonly kind: 'swarm hived'; readonly parent: Id | null }
-  | { readonly kind: 'split off'; readonly child: Id; readonly queenSide: 'stayed' | 'went' | 'unknown'; readonly combs: readonly Id[] }
-  | { readonly kind: 'split from'; readonly parent: Id; readonly queenSide: 'stayed' | 'went' | 'unknown'; readonly combs: readonly Id[] }
+  | {
+      readonly kind: 'split off';
+      readonly child: Id;
+      readonly queenSide: 'stayed' | 'went' | 'unknown';
+      readonly combs: readonly Id[];
+    }
+  | {
+      readonly kind: 'split from';
+      readonly parent: Id;
+      readonly queenSide: 'stayed' | 'went' | 'unknown';
+      readonly combs: readonly Id[];
+    }
   | { readonly kind: 'united into'; readonly into: Id }
   | { readonly kind: 'took in'; readonly from: Id }
   | { readonly kind: 'queen began'; readonly queen: Id; readonly how: ReignBegin }
@@ -118,16 +128,38 @@ export interface ColonyDraft extends HiveDraft, WeatherDraft {
   readonly contacts: Map<Contact['role'], Contact>;
   readonly notes: { readonly entry: Entry; readonly text: string; readonly about: Id | null }[];
   /** Figure overrides, newest last. */
-  readonly overrides: { readonly key: string; readonly value: number; readonly low: number; readonly high: number; readonly entry: Id }[];
-  readonly issued: { readonly entry: Id; readonly day: Day; readonly colony: Id; readonly kind: 'advice' | 'forecast'; readonly body: unknown }[];
+  readonly overrides: {
+    readonly key: string;
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    readonly entry: Id;
+  }[];
+  readonly issued: {
+    readonly entry: Id;
+    readonly day: Day;
+    readonly colony: Id;
+    readonly kind: 'advice' | 'forecast';
+    readonly body: unknown;
+  }[];
 }
 
 export type ColonyState = Readonly<ColonyDraft>;
 
 export function emptyColonies(): ColonyDraft {
   return {
-    ...emptyHives(), ...emptyWeather(),
-    colonies: new Map(), queens: new Map(), reigns: new Map(), visits: new Map(), visitsOf: new Map(), events: new Map(),
-    observers: new Map(), contacts: new Map(), notes: [], overrides: [], issued: [],
+    ...emptyHives(),
+    ...emptyWeather(),
+    colonies: new Map(),
+    queens: new Map(),
+    reigns: new Map(),
+    visits: new Map(),
+    visitsOf: new Map(),
+    events: new Map(),
+    observers: new Map(),
+    contacts: new Map(),
+    notes: [],
+    overrides: [],
+    issued: [],
   };
 }

@@ -62,8 +62,16 @@ export type TotalName = Content | 'adults' | 'honeyKg' | 'breadKg' | 'workerCell
 export interface QueenReading {
   /** The best guess by the plain rules of this issue; the engine gives chances later. */
   readonly state:
-    | 'laying' | 'cells open' | 'cells sealed' | 'virgin' | 'new queen laying' | 'failing' | 'drone layer' | 'none'
-    | 'laying workers' | 'unknown';
+    | 'laying'
+    | 'cells open'
+    | 'cells sealed'
+    | 'virgin'
+    | 'new queen laying'
+    | 'failing'
+    | 'drone layer'
+    | 'none'
+    | 'laying workers'
+    | 'unknown';
   readonly eggs: LookedFor;
   readonly youngest: Stage | null;
   /** When laying last happened, from all stages read, intersected; null when nothing tells. */
@@ -153,7 +161,12 @@ export interface ColonyView {
   readonly cells: CellsReading | null;
   readonly search: Search | null;
   /** Sealed brood: share of cells in the patch that hold brood, where counted. */
-  readonly solid: { readonly percent: number; readonly lo95: number; readonly hi95: number; readonly from: readonly Id[] } | null;
+  readonly solid: {
+    readonly percent: number;
+    readonly lo95: number;
+    readonly hi95: number;
+    readonly from: readonly Id[];
+  } | null;
   readonly visits: readonly VisitSummary[];
   readonly events: readonly { readonly day: Day; readonly entry: Id; readonly event: ColonyEvent }[];
   readonly queenMark: string | null;

@@ -8,7 +8,14 @@ import { atSchema, idSchema } from '../journal/entry.ts';
 
 export const visitKinds = ['usual', 'first of the year', 'glance', 'after a swarm'] as const;
 export const temperWords = ['calm', 'lively', 'edgy', 'stinging'] as const;
-export const temperNotes = ['followed people', 'stung through smoke', 'ran on the combs', 'after rain', 'robbing about', 'dropped a comb'] as const;
+export const temperNotes = [
+  'followed people',
+  'stung through smoke',
+  'ran on the combs',
+  'after rain',
+  'robbing about',
+  'dropped a comb',
+] as const;
 
 const place = z.int().check(z.minimum(1), z.maximum(60));
 const places = z.array(place).check(z.maxLength(60));
