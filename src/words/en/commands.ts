@@ -1,0 +1,2 @@
+/** Texts of the terminal commands. */
+export const commands = {} as const;

@@ -1,0 +1,2 @@
+/** Texts of the screens. */
+export const screens = {} as const;
