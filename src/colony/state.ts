@@ -28,7 +28,8 @@ export interface Colony {
   readonly parent: Id | null;
   readonly began: Window;
   readonly stays: Stay[];
-  ended: { readonly day: Day; readonly how: ColonyEnd; readonly into: Id | null } | null;
+  /** `day` is the likely day; `latest` the last on which it may still have lived, so that its combs may still be read then. */
+  ended: { readonly day: Day; readonly how: ColonyEnd; readonly into: Id | null; readonly latest?: Day } | null;
 }
 
 export interface Queen {

@@ -1,7 +1,10 @@
 /** A comb comes to hang at a place of a hive, or is put away. */
 import * as z from 'zod/mini';
-import { idSchema } from '../journal/entry.ts';
+import { type Entry, idSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
+import type { Issue } from '../numbers/result.ts';
+import { fault, placeFaults, unknown } from './faults.ts';
+import { bring, occupant } from './hanging.ts';
 import { placeSchema } from './shapes.ts';
 import { awayPlaces, type HiveDraft } from './state.ts';
 
@@ -19,5 +22,22 @@ export const placingKind = entryKind<PlacingBody, HiveDraft>({
   kind: 'placing',
   version: 1,
   schema,
-  apply: () => fits,
+  apply,
 });
+
+function apply(draft: HiveDraft, entry: Entry<PlacingBody>): readonly Issue[] {
+  const { comb: id, to } = entry.body;
+  const comb = draft.combs.get(id);
+  if (comb === undefined) return unknown(entry, 'comb', 'comb', id, draft.combs);
+  if (to.kind === 'place') {
+    const hive = draft.hives.get(to.hive);
+    if (hive === undefined) return unknown(entry, 'hive', 'to.hive', to.hive, draft.hives);
+    const beyond = placeFaults(entry, 'to.place', to.place, hive.bars);
+    if (beyond.length > 0) return beyond;
+    const other = occupant(draft, to.hive, to.place, new Set([id]));
+    if (other !== null) return [fault(entry, 'place-occupied', 'to.place', to.place, `a place without comb: ${other.id} hangs there`)];
+    if (comb.ended !== null) return [fault(entry, 'comb-ended', 'comb', id, `a comb that did not end on ${comb.ended}`)];
+  }
+  bring(draft, comb, to, entry);
+  return fits;
+}

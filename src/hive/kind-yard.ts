@@ -1,7 +1,8 @@
 /** A yard: where it is, and the time zone in which its days are counted. The yard's id is the one in the envelope. */
 import * as z from 'zod/mini';
-import { nameSchema } from '../journal/entry.ts';
+import { type Entry, nameSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
+import type { Issue } from '../numbers/result.ts';
 import type { HiveDraft } from './state.ts';
 
 const schema = z.strictObject({
@@ -17,5 +18,10 @@ export const yardKind = entryKind<YardBody, HiveDraft>({
   kind: 'yard',
   version: 1,
   schema,
-  apply: () => fits,
+  apply,
 });
+
+function apply(draft: HiveDraft, entry: Entry<YardBody>): readonly Issue[] {
+  draft.yards.set(entry.yard, { id: entry.yard, ...entry.body });
+  return fits;
+}

@@ -10,3 +10,6 @@ export const dimensionSchema = z.strictObject({
   unit: z.enum(['mm', 'cm', 'in']),
   how: z.enum(['measured', 'typical']),
 });
+
+/** Faces are read in eighths of the comb as built. */
+export const eighthsInWhole = 8;

@@ -45,6 +45,16 @@ export interface Bay {
   readonly hive: Id;
   from: number;
   to: number;
+  /** True while a living colony has it: only then may no other stretch overlap it. */
+  held?: boolean;
+  /** Where its ends stood from which day on, oldest first: what the film draws the follower board from. */
+  readonly moves?: BayMove[];
+}
+
+export interface BayMove {
+  readonly day: Day;
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface Bar {
