@@ -1,7 +1,8 @@
 /** Whom to call, as the keeper entered it: never a person who learns. */
 import * as z from 'zod/mini';
-import { nameSchema } from '../journal/entry.ts';
+import { type Entry, nameSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
+import type { Issue } from '../numbers/result.ts';
 import type { ColonyDraft } from './state.ts';
 
 const schema = z.strictObject({
@@ -16,5 +17,10 @@ export const contactKind = entryKind<ContactBody, ColonyDraft>({
   kind: 'contact',
   version: 1,
   schema,
-  apply: () => fits,
+  apply,
 });
+
+function apply(draft: ColonyDraft, entry: Entry<ContactBody>): readonly Issue[] {
+  draft.contacts.set(entry.body.role, entry.body);
+  return fits;
+}

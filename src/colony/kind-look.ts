@@ -1,8 +1,11 @@
 /** A look from outside, nothing opened. */
 import * as z from 'zod/mini';
-import { idSchema } from '../journal/entry.ts';
+import { unknown } from '../hive/faults.ts';
+import { dayOf, type Entry, idSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
+import type { Issue } from '../numbers/result.ts';
 import type { ColonyDraft } from './state.ts';
+import { coloniesIn, happened } from './whose.ts';
 
 const schema = z.strictObject({
   hive: idSchema,
@@ -18,5 +21,16 @@ export const lookKind = entryKind<LookBody, ColonyDraft>({
   kind: 'look',
   version: 1,
   schema,
-  apply: () => fits,
+  apply,
 });
+
+function apply(draft: ColonyDraft, entry: Entry<LookBody>): readonly Issue[] {
+  const { hive, colony, seen } = entry.body;
+  const faults = unknown(entry, 'hive', 'hive', hive, draft.hives);
+  if (colony !== null) faults.push(...unknown(entry, 'colony', 'colony', colony, draft.colonies));
+  if (faults.length > 0) return faults;
+  const there = coloniesIn(draft, hive, dayOf(entry.at)).filter((one) => one.ended === null);
+  const whose = colony ?? (there.length === 1 ? there[0]?.id : undefined);
+  if (whose !== undefined) happened(draft, whose, entry, { kind: 'look', seen });
+  return fits;
+}

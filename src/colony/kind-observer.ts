@@ -1,7 +1,8 @@
 /** A person who reads, and in which role. */
 import * as z from 'zod/mini';
-import { idSchema, nameSchema } from '../journal/entry.ts';
+import { type Entry, idSchema, nameSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
+import type { Issue } from '../numbers/result.ts';
 import type { ColonyDraft } from './state.ts';
 
 const schema = z.strictObject({
@@ -16,5 +17,11 @@ export const observerKind = entryKind<ObserverBody, ColonyDraft>({
   kind: 'observer',
   version: 1,
   schema,
-  apply: () => fits,
+  apply,
 });
+
+function apply(draft: ColonyDraft, entry: Entry<ObserverBody>): readonly Issue[] {
+  const { observer, name, role } = entry.body;
+  draft.observers.set(observer, { id: observer, name, role });
+  return fits;
+}

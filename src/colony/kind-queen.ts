@@ -1,7 +1,9 @@
 /** A queen: her mark, when she emerged, whose daughter she is. */
 import * as z from 'zod/mini';
-import { idSchema, nameSchema, windowSchema } from '../journal/entry.ts';
+import { unknown, windowFaults } from '../hive/faults.ts';
+import { type Entry, idSchema, nameSchema, windowSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
+import type { Issue } from '../numbers/result.ts';
 import type { ColonyDraft } from './state.ts';
 
 const schema = z.strictObject({
@@ -19,5 +21,13 @@ export const queenKind = entryKind<QueenBody, ColonyDraft>({
   kind: 'queen',
   version: 1,
   schema,
-  apply: () => fits,
+  apply,
 });
+
+function apply(draft: ColonyDraft, entry: Entry<QueenBody>): readonly Issue[] {
+  const { queen, ...rest } = entry.body;
+  const faults = [...windowFaults(entry, 'emerged', rest.emerged), ...unknown(entry, 'colony', 'motherColony', rest.motherColony, draft.colonies)];
+  if (faults.length > 0) return faults;
+  draft.queens.set(queen, { id: queen, ...rest });
+  return fits;
+}
