@@ -5,10 +5,11 @@ import { figures } from './figures.ts';
 import { issues } from './issues.ts';
 import { screens } from './screens.ts';
 import { terms } from './terms.ts';
+import { visit } from './visit.ts';
 
-export const english = { ...terms, ...advice, ...issues, ...figures, ...screens, ...commands } as const;
+export const english = { ...terms, ...advice, ...issues, ...figures, ...screens, ...commands, ...visit } as const;
 
 /** The parts by name, so that a test can say which part holds a key twice. */
 export const englishParts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  terms, advice, issues, figures, screens, commands,
+  terms, advice, issues, figures, screens, commands, visit,
 };

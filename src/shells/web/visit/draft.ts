@@ -1,0 +1,192 @@
+/**
+ * A visit that is going on, as plain data small enough to be put on disk at every tap. It holds what
+ * was tapped and the entries that are not yet in the journal, and nothing that can be worked out.
+ * Taps change it in `tap.ts`; entries are made of it in `to-entries.ts`.
+ */
+import type { CellCounts, LookedFor, Reading, Stage } from '../../../colony/reading.ts';
+import type { SignCode } from '../../../colony/signs.ts';
+import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
+import type { At, Entry, Id } from '../../../journal/entry.ts';
+
+export type CombClass = NonNullable<Reading['combClass']>;
+export type Order = VisitBody['order'];
+export type Temper = NonNullable<VisitBody['temper']>;
+export type TemperNote = VisitBody['temperNotes'][number];
+export type Straight = NonNullable<VisitBody['straight']>;
+export type Panel = 'eggs' | 'cells' | 'queen' | 'sign' | 'note' | 'fell' | 'more' | 'discard';
+export type Phase = 'bars' | 'row' | 'colony' | 'confirm' | 'done';
+
+/** What is seen on the bar in the hand. Nulls are "not read". */
+export interface Seen {
+  readonly combClass: CombClass | null;
+  readonly brood8: number | null;
+  readonly food8: number | null;
+  /** Which rulers were set by a class and not by a finger: those give way when the other is tapped. */
+  readonly byClass: 'both' | 'brood' | 'food' | 'none';
+  readonly eggs: LookedFor;
+  readonly youngest: Stage | null;
+  readonly cells: CellCounts | null;
+  readonly cellsLooked: LookedFor;
+  readonly queen: LookedFor;
+  readonly brushed: boolean | null;
+  readonly signs: readonly SignCode[];
+}
+
+/** The bar in the hand. */
+export interface BarDraft {
+  /** The id of the entry that Down will write. */
+  readonly entry: Id;
+  readonly place: number;
+  readonly seen: Seen;
+  readonly note: string;
+  /** True once something was tapped: an untouched bar is never written. */
+  readonly touched: boolean;
+  /** A bar that was already put down and is taken up again: Down then corrects its reading. */
+  readonly again: Written | null;
+}
+
+/** A bar that was put down. */
+export interface Written {
+  readonly place: number;
+  readonly reading: Id;
+  /** When it was read: a correction does not change it. */
+  readonly at: At;
+  readonly seen: Seen;
+  /** Corrections of it so far, oldest first. */
+  readonly corrections: readonly Id[];
+}
+
+export interface Closing {
+  readonly given: number;
+  readonly taken: number;
+  /** Steps by which the follower board was moved, beyond bars given and taken; null: it was not moved by hand. */
+  readonly follower: number;
+  readonly barsCounted: number | null;
+  readonly beesBars: number | null;
+  readonly temper: Temper | null;
+  readonly temperNotes: readonly TemperNote[];
+  readonly straight: Straight | null;
+  readonly cellsCut: boolean | null;
+}
+
+/** What a step back restores: the old values of what the tap changed, or an act that is in the journal. */
+export type Step =
+  | { readonly kind: 'values'; readonly values: Partial<Pick<Draft, 'bar' | 'skipped' | 'closing' | 'brushed' | 'smokeSince' | 'phase'>> }
+  | { readonly kind: 'down'; readonly place: number }
+  | { readonly kind: 'fell'; readonly note: Id; readonly temperNotes: readonly TemperNote[] };
+
+export interface Draft {
+  readonly form: 1;
+  readonly visit: Id;
+  readonly yard: Id;
+  readonly by: Id;
+  readonly colony: Id;
+  readonly hive: Id;
+  readonly began: At;
+  readonly visitKind: VisitKind;
+  readonly order: Order;
+  /** Where the follower board stood, and on which side of the bay. */
+  readonly bay: { readonly from: number; readonly to: number; readonly follower: 'first' | 'last' };
+  /** Places of the trough. */
+  readonly hiveBars: number;
+  /** Bees brushed off, unless a bar says otherwise. */
+  readonly brushed: boolean | null;
+  /** Places to read, in the order in which they are lifted. */
+  readonly places: readonly number[];
+  readonly phase: Phase;
+  readonly panel: Panel | null;
+  readonly bar: BarDraft | null;
+  readonly read: readonly Written[];
+  readonly skipped: readonly number[];
+  readonly fell: readonly number[];
+  readonly smokeSince: number | null;
+  readonly closing: Closing;
+  /** Entries made by Down, by the fall of a comb and by closing that the journal has not confirmed yet. */
+  readonly outbox: readonly Entry[];
+  readonly past: readonly Step[];
+}
+
+export const unseen: Seen = {
+  combClass: null, brood8: null, food8: null, byClass: 'none', eggs: 'not looked', youngest: null, cells: null,
+  cellsLooked: 'not looked', queen: 'not looked', brushed: null, signs: [],
+};
+
+export const nothingCounted: Closing = {
+  given: 0, taken: 0, follower: 0, barsCounted: null, beesBars: null, temper: null, temperNotes: [], straight: null, cellsCut: null,
+};
+
+export interface Beginning {
+  readonly visit: Id;
+  readonly entry: Id;
+  readonly yard: Id;
+  readonly by: Id;
+  readonly colony: Id;
+  readonly hive: Id;
+  readonly began: At;
+  readonly visitKind: VisitKind;
+  readonly order: Order;
+  readonly bay: Draft['bay'];
+  readonly hiveBars: number;
+  readonly brushed: boolean | null;
+  /** Places with a comb, as last known: a glance lifts the last two of them. */
+  readonly combs: readonly number[];
+}
+
+export function beginDraft(given: Beginning): Draft {
+  const { entry, combs, ...rest } = given;
+  const places = placesToRead(given.visitKind, given.order, given.bay, combs);
+  const draft: Draft = {
+    form: 1, ...rest, places, phase: 'bars', panel: null, bar: null, read: [], skipped: [], fell: [], smokeSince: null,
+    closing: nothingCounted, outbox: [], past: [],
+  };
+  const [first] = places;
+  return first === undefined ? { ...draft, phase: 'row' } : { ...draft, bar: freshBar(draft, first, entry) };
+}
+
+export function freshBar(draft: Pick<Draft, 'brushed'>, place: number, entry: Id): BarDraft {
+  return { entry, place, seen: { ...unseen, brushed: draft.brushed }, note: '', touched: false, again: null };
+}
+
+/** The bar as it was put down, taken up again. */
+export function reopenedBar(written: Written, entry: Id): BarDraft {
+  return { entry, place: written.place, seen: written.seen, note: '', touched: false, again: written };
+}
+
+/**
+ * The whole bay, follower or entrance end first; for a glance two bars at the follower: the last two
+ * with comb, where combs are known, because it is their straightness that is asked.
+ */
+export function placesToRead(
+  kind: VisitKind, order: Order, bay: Draft['bay'], combs: readonly number[],
+): readonly number[] {
+  const all = Array.from({ length: Math.max(0, bay.to - bay.from + 1) }, (_, index) => bay.from + index);
+  const inwards = bay.follower === 'last' ? all.toReversed() : all;
+  if (kind === 'glance') {
+    const hung = inwards.filter((place) => combs.includes(place));
+    return (hung.length > 0 ? hung : inwards).slice(0, glanceBars);
+  }
+  return order === 'from the follower' ? inwards : inwards.toReversed();
+}
+
+const glanceBars = 2;
+
+/** The place lifted after this one: the next unread in order, then any that was left out by a jump; null when all are done. */
+export function nextPlace(draft: Pick<Draft, 'places' | 'read' | 'skipped'>, after: number): number | null {
+  const done = new Set([...draft.read.map((row) => row.place), ...draft.skipped, after]);
+  const from = draft.places.indexOf(after) + 1;
+  const round = [...draft.places.slice(from), ...draft.places.slice(0, from)];
+  return round.find((place) => !done.has(place)) ?? null;
+}
+
+export function writtenAt(draft: Draft, place: number): Written | null {
+  return draft.read.find((row) => row.place === place) ?? null;
+}
+
+/** A draft from disk, or null when it is of another form or damaged. */
+export function asDraft(found: unknown): Draft | null {
+  if (typeof found !== 'object' || found === null) return null;
+  const draft = found as Partial<Draft>;
+  const whole = draft.form === 1 && typeof draft.visit === 'string' && Array.isArray(draft.read) && Array.isArray(draft.outbox)
+    && Array.isArray(draft.places) && Array.isArray(draft.past) && typeof draft.closing === 'object';
+  return whole ? (draft as Draft) : null;
+}

@@ -1,0 +1,118 @@
+/**
+ * From the draft to entries of the journal: a bar put down is one reading, a bar taken up again is a
+ * correction of it (or takes it back), closing is one visit. Bars that were not opened make nothing:
+ * they stay unknown. Pure: ids and moments are handed in, sentences come from `words`.
+ */
+import type { Reading } from '../../../colony/reading.ts';
+import type { VisitBody } from '../../../colony/visit.ts';
+import type { At, Entry, Id, Instant } from '../../../journal/entry.ts';
+import type { Draft, Seen, Written } from './draft.ts';
+
+/** When something was tapped, as entries have it. */
+export interface Stamp {
+  readonly noted: Instant;
+  readonly at: At;
+}
+
+export function readingOf(draft: Pick<Draft, 'visit' | 'hive'>, place: number, seen: Seen): Reading {
+  return {
+    visit: draft.visit,
+    hive: draft.hive,
+    place,
+    combClass: seen.combClass,
+    faces: [{ face: 'both', brood8: seen.brood8, food8: seen.food8 }],
+    ...(seen.combClass === 'bare' ? { built8: 0 } : {}),
+    eggs: seen.eggs,
+    youngest: seen.youngest,
+    cells: seen.cells,
+    cellsLooked: seen.cellsLooked,
+    queen: seen.queen,
+    brushed: seen.brushed,
+    signs: [...seen.signs],
+    method: 'eighths',
+    light: null,
+  };
+}
+
+export function readingEntry(draft: Draft, id: Id, place: number, seen: Seen, stamp: Stamp): Entry {
+  return envelope(draft, id, stamp, 'reading', readingOf(draft, place, seen));
+}
+
+/** Changes a reading that is in the journal; its own time stays. */
+export function correctionEntry(draft: Draft, id: Id, written: Written, seen: Seen, stamp: Stamp, why: string): Entry {
+  const body = { body: readingOf(draft, written.place, seen), why, knew: [...written.corrections] };
+  return { ...envelope(draft, id, stamp, 'correction', body), corrects: written.reading };
+}
+
+/** Takes an entry back: a reading of a bar that was not opened after all, a fall that did not happen. */
+export function voidEntry(draft: Draft, id: Id, target: Id, knew: readonly Id[], stamp: Stamp, why: string): Entry {
+  return { ...envelope(draft, id, stamp, 'void', { why, knew: [...knew] }), corrects: target };
+}
+
+export function noteEntry(draft: Draft, id: Id, text: string, stamp: Stamp): Entry {
+  return envelope(draft, id, stamp, 'note', { about: draft.colony, text });
+}
+
+export function visitEntry(draft: Draft, id: Id, stamp: Stamp, smokeMinutes: number | null, sentence: string): Entry {
+  return envelope(draft, id, stamp, 'visit', visitBody(draft, stamp.at, smokeMinutes, sentence));
+}
+
+export function visitBody(draft: Draft, ended: At | null, smokeMinutes: number | null, sentence: string): VisitBody {
+  const { closing } = draft;
+  const signs = [...new Set(draft.read.flatMap((row) => row.seen.signs))];
+  return {
+    visit: draft.visit,
+    colony: draft.colony,
+    hive: draft.hive,
+    visitKind: draft.visitKind,
+    began: draft.began,
+    ended,
+    order: draft.order,
+    barsCounted: closing.barsCounted,
+    followerAfter: followerAfter(draft),
+    given: [...givenPlaces(draft)],
+    taken: [...takenPlaces(draft)],
+    beesBars: closing.beesBars,
+    straight: closing.straight,
+    temper: closing.temper,
+    temperNotes: [...closing.temperNotes],
+    smokeMinutes,
+    cellsCut: closing.cellsCut,
+    signs: signs.slice(0, 12),
+    sentence: sentence.slice(0, 600),
+  };
+}
+
+/** Bars hung in at the end of the row: the places beyond the old end, toward the follower board. */
+export function givenPlaces(draft: Draft): readonly number[] {
+  const { bay, closing } = draft;
+  return Array.from({ length: closing.given }, (_, index) => (bay.follower === 'last' ? bay.to + 1 + index : bay.from - 1 - index));
+}
+
+/** Bars taken out at the end of the row, the last first. */
+export function takenPlaces(draft: Draft): readonly number[] {
+  const { bay, closing } = draft;
+  return Array.from({ length: closing.taken }, (_, index) => (bay.follower === 'last' ? bay.to - index : bay.from + index));
+}
+
+/** The last place of the bay at the follower board after the visit. */
+export function rowEnd(draft: Pick<Draft, 'bay' | 'closing'>): number {
+  const { bay, closing } = draft;
+  const outwards = closing.given - closing.taken + closing.follower;
+  return bay.follower === 'last' ? bay.to + outwards : bay.from - outwards;
+}
+
+/** Bars that should hang in the bay now, by what the journal said and what was done today. */
+export function barsExpected(draft: Pick<Draft, 'bay' | 'closing'>): number {
+  return draft.bay.to - draft.bay.from + 1 + draft.closing.given - draft.closing.taken;
+}
+
+/** Null when nobody looked: neither moved, nor counted. */
+function followerAfter(draft: Draft): number | null {
+  const { given, taken, follower, barsCounted } = draft.closing;
+  return given + taken > 0 || follower !== 0 || barsCounted !== null ? rowEnd(draft) : null;
+}
+
+function envelope(draft: Draft, id: Id, stamp: Stamp, kind: string, body: unknown): Entry {
+  return { id, yard: draft.yard, at: stamp.at, noted: stamp.noted, by: draft.by, kind, version: 1, body };
+}
