@@ -77,7 +77,7 @@ export const advisingFigures = [
     key: 'swarm-young-eggs', title: 'From hiving a swarm with a virgin to its first eggs, at the latest', topic: 'swarms',
     value: 21, low: 14,
     high: 28, unit: 'd', when: 'after-swarm',
-    basis: { kind: 'derived', from: ['queen-first-egg-age'], how: 'the virgin is hived some days old; latest first-egg age and a few days' },
+    basis: { kind: 'derived', from: ['queen-first-egg-age'], how: 'hived some days old; latest first-egg age' },
   }),
   figure({
     key: 'fed-enough-days', title: 'Days for which a feeding counts', topic: 'food', value: 5, low: 3, high: 7, unit: 'd',

@@ -34,7 +34,7 @@ function apply(draft: WeatherDraft, entry: Entry<DayWeatherBody>): readonly Issu
   if (lowC !== null && highC !== null && lowC > highC) faults.push(issue(entry, 'low-above-high', 'low', `${lowC} above ${highC}`, 'the lower one first'));
   if (faults.length > 0) return faults;
   const day = dayOf(entry.at);
-  draft.weather.set(day, { day, lowC, highC, typedLow: low, typedHigh: high, windMs, rainMm });
+  draft.weather.set(day, { day, lowC, highC, typedLow: low, typedHigh: high, windMs, rainMm, entry: entry.id });
   return fits;
 }
 

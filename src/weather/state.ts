@@ -1,4 +1,5 @@
 /** The weather part of the state: what the keeper typed for a day. Imports and forecasts come with the season. */
+import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
 import type { Celsius, Typed } from '../numbers/units.ts';
 
@@ -10,6 +11,8 @@ export interface DayWeather {
   readonly typedHigh: Typed | null;
   readonly windMs: number | null;
   readonly rainMm: number | null;
+  /** The entry that typed it; what advice cites. */
+  readonly entry?: Id;
 }
 
 export interface WeatherDraft {
