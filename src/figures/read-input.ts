@@ -1,0 +1,144 @@
+/**
+ * Reads the input of any sum against its fields: unknown names, missing ones, wrong types, values out of
+ * range, both of two alternatives. All faults are returned at once, each with its field.
+ */
+import { assert } from '../numbers/assert.ts';
+import { type Day, isDay } from '../numbers/day.ts';
+import { bad, good, type Issue, type Result } from '../numbers/result.ts';
+import { type FigureBook, value } from './book.ts';
+import type { ChoiceField, Field, NumberField } from './field.ts';
+import type { FigureKey } from './list.ts';
+
+type FieldValue = number | string | readonly number[];
+
+export interface Given {
+  readonly values: ReadonlyMap<string, FieldValue>;
+  /** Fields left out, with what took their place. */
+  readonly assumed: Readonly<Record<string, number>>;
+  /** The figures that took the place of fields. */
+  readonly figures: readonly FigureKey[];
+}
+
+export function readInput(fields: readonly Field[], input: unknown, book: FigureBook): Result<Given> {
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
+    return bad({ code: 'wrong-type', path: 'input', found: inWords(input), expected: 'an object with fields' });
+  }
+  const names = new Set(fields.map((field) => field.name));
+  const issues: Issue[] = Object.keys(input).filter((name) => !names.has(name)).map((name) => (
+    { code: 'unknown-field', path: name, found: 'no such field', expected: `one of ${[...names].join(', ')}` }
+  ));
+  const entries: ReadonlyMap<string, unknown> = new Map(Object.entries(input));
+  const values = new Map<string, FieldValue>();
+  const assumed: Record<string, number> = {};
+  const figures: FigureKey[] = [];
+  for (const field of fields) {
+    if (!entries.has(field.name)) {
+      if (field.without?.kind === 'figure') {
+        assumed[field.name] = value(book, field.without.figure);
+        values.set(field.name, assumed[field.name] ?? NaN);
+        figures.push(field.without.figure);
+      } else if (field.without === undefined && field.oneOf === undefined) {
+        issues.push({ code: 'missing', path: field.name, found: 'nothing', expected: fieldInWords(field) });
+      }
+      continue;
+    }
+    const read = readField(field, entries.get(field.name));
+    if (read.ok) values.set(field.name, read.value);
+    else issues.push(...read.issues);
+  }
+  issues.push(...groupIssues(fields, entries));
+  return issues.length > 0 ? bad(...issues) : good({ values, assumed, figures });
+}
+
+export function numberOf(given: Given, name: string): number {
+  const found = given.values.get(name);
+  assert(typeof found === 'number', `${name} was read as a number`);
+  return found;
+}
+
+export function numberOrNull(given: Given, name: string): number | null {
+  return given.values.has(name) ? numberOf(given, name) : null;
+}
+
+export function numbersOf(given: Given, name: string): readonly number[] {
+  const found = given.values.get(name);
+  assert(Array.isArray(found), `${name} was read as a list`);
+  return found as readonly number[];
+}
+
+export function dayOf(given: Given, name: string): Day {
+  const found = given.values.get(name);
+  assert(isDay(found), `${name} was read as a day`);
+  return found;
+}
+
+export function choiceOf<T extends string>(given: Given, name: string, choices: readonly T[]): T {
+  const found = choices.find((choice) => choice === given.values.get(name));
+  assert(found !== undefined, `${name} was read as one of its choices`);
+  return found;
+}
+
+function groupIssues(fields: readonly Field[], entries: ReadonlyMap<string, unknown>): readonly Issue[] {
+  const groups = new Set(fields.flatMap((field) => (field.oneOf === undefined ? [] : [field.oneOf])));
+  return [...groups].flatMap((group): Issue[] => {
+    const names = fields.filter((field) => field.oneOf === group).map((field) => field.name);
+    const given = names.filter((name) => entries.has(name));
+    if (given.length === 1) return [];
+    const found = given.length === 0 ? 'nothing' : `${given.join(' and ')} together`;
+    return [{
+      code: given.length === 0 ? 'missing' : 'both-alternatives', path: names.join('|'), found, expected: `exactly one of ${names.join(', ')}`,
+    }];
+  });
+}
+
+function readField(field: Field, found: unknown): Result<FieldValue> {
+  switch (field.kind) {
+    case 'day':
+      return isDay(found) ? good(found) : fault(field, found, 'wrong-type');
+    case 'choice':
+      return typeof found === 'string' && field.choices.includes(found) ? good(found) : fault(field, found, 'wrong-type');
+    case 'numbers': {
+      if (!Array.isArray(found)) return fault(field, found, 'wrong-type');
+      const read = found.map((one: unknown, at) => readNumber(field, one, `${field.name}.${at}`));
+      const issues = read.flatMap((one) => (one.ok ? [] : one.issues));
+      return issues.length > 0 ? bad(...issues) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
+    }
+    default:
+      return readNumber(field, found, field.name);
+  }
+}
+
+function readNumber(field: NumberField, found: unknown, path: string): Result<number> {
+  if (typeof found !== 'number' || !Number.isFinite(found)) return fault(field, found, 'wrong-type', path);
+  if (field.kind === 'integer' && !Number.isInteger(found)) return fault(field, found, 'wrong-type', path);
+  const tooLow = field.aboveLow === true ? found <= field.low : found < field.low;
+  return tooLow || found > field.high ? fault(field, found, 'out-of-range', path) : good(found);
+}
+
+function fault(field: Field, found: unknown, code: string, path: string = field.name): Result<never> {
+  return bad({ code, path, found: inWords(found), expected: fieldInWords(field) });
+}
+
+/** What a field wants, as short text: "a number from 0 to 1", "a day YYYY-MM-DD". */
+export function fieldInWords(field: Field): string {
+  switch (field.kind) {
+    case 'day': return 'a day YYYY-MM-DD';
+    case 'choice': return choicesInWords(field);
+    default: {
+      const what = { number: 'a number', integer: 'a whole number', numbers: 'a list of numbers' }[field.kind];
+      const from = field.aboveLow === true ? `above ${field.low} up to ${field.high}` : `from ${field.low} to ${field.high}`;
+      return `${what} ${from}${field.unit === '' ? '' : `, ${field.unit}`}`;
+    }
+  }
+}
+
+function choicesInWords(field: ChoiceField): string {
+  return `one of ${field.choices.join(', ')}`;
+}
+
+const longest = 60;
+
+function inWords(found: unknown): string {
+  const text = found === undefined ? 'nothing' : JSON.stringify(found) ?? typeof found;
+  return text.length > longest ? `${text.slice(0, longest)}…` : text;
+}
