@@ -29,7 +29,7 @@ export const calcCommand: Command = {
       return 2;
     }
     if (flag(call, 'help')) {
-      for (const line of sumPage(sum)) call.out.print(line);
+      for (const line of sumPage(sum, printedBook)) call.out.print(line);
       return 0;
     }
     if (given === undefined) {

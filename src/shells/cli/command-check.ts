@@ -1,10 +1,11 @@
 /** `festoon check`: names every fault of a journal file and changes nothing. */
-import { readFileSync } from 'node:fs';
-import { checkText } from '../../apiary.ts';
+import { checkText } from '../../apiary/check-text.ts';
 import { issueText } from '../../words/issue-text.ts';
 import { text } from '../../words/text.ts';
+import { readJournalFile } from '../disk/journal-file.ts';
 import { type Command, flag } from './command.ts';
-import { todayIn } from './source.ts';
+import { complainAll } from './complain.ts';
+import { todayAnywhere } from './source.ts';
 
 export const checkCommand: Command = {
   name: 'check',
@@ -18,21 +19,19 @@ export const checkCommand: Command = {
       call.out.complain(text('command.needs-file', { name: 'check' }));
       return 2;
     }
-    let source: string;
-    try {
-      source = readFileSync(file, 'utf8');
-    } catch (thrown) {
-      call.out.complain(text('command.cannot-read', { file, why: (thrown as NodeJS.ErrnoException).code ?? '' }));
+    const source = readJournalFile(file);
+    if (!source.ok) {
+      complainAll(call.out, source.issues);
       return 1;
     }
-    const report = checkText(source, todayIn(null));
-    if (flag(call, 'json')) call.out.print(JSON.stringify(report, null, 2));
-    else {
-      for (const issue of report.issues) call.out.print(issueText(issue));
-      call.out.print(
-        text('command.checked', { entries: report.entries, faults: report.issues.length, unknown: report.notUnderstood }),
-      );
+    const report = checkText(source.value, todayAnywhere());
+    if (flag(call, 'json')) {
+      const { lines, faults, notes, conflicts } = report;
+      call.out.print(JSON.stringify({ lines, faults, notes, conflicts }, null, 2));
+    } else {
+      for (const issue of [...report.faults, ...report.notes]) call.out.print(issueText(issue));
+      call.out.print(text('command.checked', { lines: report.lines, faults: report.faults.length, notes: report.notes.length }));
     }
-    return report.issues.length === 0 ? 0 : 1;
+    return report.faults.length === 0 ? 0 : 1;
   },
 };

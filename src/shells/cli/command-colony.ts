@@ -18,7 +18,7 @@ export const colonyCommand: Command = {
   help: ['command.colony-help', 'command.journal-help'],
   options: journalOptions,
   run: async (call) => {
-    const read = await apiaryOf(call);
+    const read = apiaryOf(call);
     if (!read.ok) {
       complainAll(call.out, read.issues);
       return 1;

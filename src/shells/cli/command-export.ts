@@ -1,6 +1,6 @@
 /** `festoon export`: the whole journal as JSON lines, entries that are not understood included as they came. */
 import { writeFileSync } from 'node:fs';
-import { journalLines } from '../../journal/lines.ts';
+import { linesOf } from '../../journal/lines.ts';
 import { text } from '../../words/text.ts';
 import { type Command, option } from './command.ts';
 import { complainAll } from './complain.ts';
@@ -13,12 +13,12 @@ export const exportCommand: Command = {
   help: ['command.export-help'],
   options: { out: { type: 'string' }, journal: { type: 'string' }, demo: { type: 'boolean' } },
   run: async (call) => {
-    const entries = await entriesOf(call);
+    const entries = entriesOf(call);
     if (!entries.ok) {
       complainAll(call.out, entries.issues);
       return 1;
     }
-    const lines = journalLines(entries.value);
+    const lines = linesOf(entries.value);
     const out = option(call, 'out');
     if (out === null) {
       call.out.print(lines.trimEnd());

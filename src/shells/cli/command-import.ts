@@ -1,12 +1,12 @@
 /** `festoon import`: adds a journal of JSON lines to the keeper's own; what is bad is named with its line, what is good is added. */
-import { readFileSync } from 'node:fs';
 import { allKinds } from '../../apiary.ts';
-import { parseLines } from '../../journal/lines.ts';
+import { readJournal } from '../../journal/check-journal.ts';
 import { text } from '../../words/text.ts';
 import { addEntries } from '../disk/add-entries.ts';
+import { readJournalFile } from '../disk/journal-file.ts';
 import type { Command } from './command.ts';
 import { complainAll } from './complain.ts';
-import { dataDir } from './source.ts';
+import { dataDir, todayAnywhere } from './source.ts';
 
 export const importCommand: Command = {
   name: 'import',
@@ -20,21 +20,19 @@ export const importCommand: Command = {
       call.out.complain(text('command.needs-file', { name: 'import' }));
       return 2;
     }
-    let source: string;
-    try {
-      source = readFileSync(file, 'utf8');
-    } catch (thrown) {
-      call.out.complain(text('command.cannot-read', { file, why: (thrown as NodeJS.ErrnoException).code ?? '' }));
+    const source = readJournalFile(file);
+    if (!source.ok) {
+      complainAll(call.out, source.issues);
       return 1;
     }
-    const { entries, issues } = parseLines(source, allKinds);
-    complainAll(call.out, issues);
-    const added = await addEntries(dataDir(), entries, allKinds);
+    const { entries, faults } = readJournal(source.value, allKinds, { today: todayAnywhere() });
+    complainAll(call.out, faults);
+    const added = await addEntries(dataDir(), entries);
     if (!added.ok) {
       complainAll(call.out, added.issues);
       return 1;
     }
     call.out.print(text('command.added', { added: added.value.added.length, known: added.value.known.length }));
-    return issues.length === 0 ? 0 : 1;
+    return faults.length === 0 ? 0 : 1;
   },
 };

@@ -14,7 +14,7 @@ export const roundCommand: Command = {
   help: ['command.round-help', 'command.journal-help'],
   options: journalOptions,
   run: async (call) => {
-    const read = await apiaryOf(call);
+    const read = apiaryOf(call);
     if (!read.ok) {
       complainAll(call.out, read.issues);
       return 1;

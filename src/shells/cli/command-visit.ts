@@ -1,6 +1,6 @@
 /** `festoon visit`: adds one visit from a JSON file to the keeper's journal, or prints the schema of such a file. */
 import { readFileSync } from 'node:fs';
-import { allKinds, readJournal } from '../../apiary.ts';
+import { readJournal } from '../../apiary.ts';
 import { entriesOfVisitFile, visitFileJsonSchema } from '../../apiary/visit-file.ts';
 import { text } from '../../words/text.ts';
 import { addEntries } from '../disk/add-entries.ts';
@@ -24,7 +24,7 @@ export const visitCommand: Command = {
       call.out.complain(text('command.needs-file', { name: 'visit' }));
       return 2;
     }
-    const entries = await entriesOf(call);
+    const entries = entriesOf(call);
     if (!entries.ok) {
       complainAll(call.out, entries.issues);
       return 1;
@@ -37,7 +37,7 @@ export const visitCommand: Command = {
       return 1;
     }
     const made = entriesOfVisitFile(json, readJournal(entries.value).state, nowInstant());
-    const added = made.ok ? await addEntries(dataDir(), made.value, allKinds) : made;
+    const added = made.ok ? await addEntries(dataDir(), made.value) : made;
     if (!added.ok) {
       complainAll(call.out, added.issues);
       return 1;

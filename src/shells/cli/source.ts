@@ -3,15 +3,14 @@
  * or the keeper's own data folder. And which day it is: the yard's today, the demo's, or the one asked for.
  */
 import { fileURLToPath } from 'node:url';
-import { type Apiary, demoDay, readJournal } from '../../apiary.ts';
+import { allKinds, type Apiary, demoDay, readJournal } from '../../apiary.ts';
+import { readJournal as readText } from '../../journal/check-journal.ts';
 import type { Entry } from '../../journal/entry.ts';
 import { type Day, isDay } from '../../numbers/day.ts';
 import { bad, good, type Result } from '../../numbers/result.ts';
 import { readJournalFile } from '../disk/journal-file.ts';
-import { openSqliteStore } from '../disk/sqlite-store.ts';
+import { readEntries } from '../disk/read-only.ts';
 import { type Call, flag, option } from './command.ts';
-
-const pageSize = 1000;
 
 export function demoFile(): string {
   return fileURLToPath(new URL('../../../../examples/ferry-road.jsonl', import.meta.url));
@@ -21,30 +20,23 @@ export function dataDir(): string {
   return process.env['FESTOON_DATA'] ?? 'yard-data';
 }
 
-/** All entries of the journal that the call names. */
-export async function entriesOf(call: Call): Promise<Result<readonly Entry[]>> {
+/** All entries of the journal that the call names; a file with faults is refused, the faults named. */
+export function entriesOf(call: Call): Result<readonly Entry[]> {
   const file = flag(call, 'demo') ? demoFile() : option(call, 'journal');
-  if (file !== null) return readJournalFile(file);
-  const store = await openSqliteStore(dataDir());
-  if (!store.ok) return store;
-  const entries: Entry[] = [];
-  for (let cursor = 0; ; ) {
-    const page = await store.value.read(cursor, pageSize);
-    entries.push(...page.rows.map((row) => row.entry));
-    if (!page.more) break;
-    cursor = page.cursor;
-  }
-  await store.value.close();
-  return good(entries);
+  if (file === null) return readEntries(dataDir());
+  const source = readJournalFile(file);
+  if (!source.ok) return source;
+  const read = readText(source.value, allKinds);
+  return read.faults.length > 0 ? bad(...read.faults) : good(read.entries);
 }
 
 /** The journal folded to the day asked for, and that day. */
-export async function apiaryOf(call: Call): Promise<Result<{ readonly apiary: Apiary; readonly day: Day }>> {
+export function apiaryOf(call: Call): Result<{ readonly apiary: Apiary; readonly day: Day }> {
   const asked = option(call, 'day');
   if (asked !== null && !isDay(asked)) {
     return bad({ code: 'not-a-day', path: '--day', found: asked, expected: 'a day YYYY-MM-DD that exists' });
   }
-  const entries = await entriesOf(call);
+  const entries = entriesOf(call);
   if (!entries.ok) return entries;
   const zone = readJournal(entries.value).timeZone;
   const day = asked ?? (flag(call, 'demo') ? demoDay : todayIn(zone));
@@ -59,6 +51,11 @@ export function todayIn(timeZone: string | null): Day {
   } catch {
     return new Intl.DateTimeFormat('en-CA', style).format(new Date());
   }
+}
+
+/** The last day that it can be anywhere on Earth: what no entry may be later than. */
+export function todayAnywhere(): Day {
+  return todayIn('Pacific/Kiritimati');
 }
 
 export function nowInstant(): string {
