@@ -1,0 +1,17 @@
+/** All rules, in one array; their order decides only between needs of the same weight. */
+import type { Rule } from './rule.ts';
+import { giveRoom } from './rule-give-room.ts';
+import { layingWorkers } from './rule-laying-workers.ts';
+import { leaveShut } from './rule-leave-shut.ts';
+import { newSwarm } from './rule-new-swarm.ts';
+import { noEggs } from './rule-no-eggs.ts';
+import { poorPattern } from './rule-poor-pattern.ts';
+import { queenCells } from './rule-queen-cells.ts';
+import { askSign, stopSign } from './rule-signs.ts';
+import { storesLow } from './rule-stores-low.ts';
+import { temper } from './rule-temper.ts';
+import { visitDue } from './rule-visit-due.ts';
+
+export const rules: readonly Rule[] = [
+  stopSign, storesLow, leaveShut, queenCells, layingWorkers, askSign, giveRoom, noEggs, newSwarm, visitDue, temper, poorPattern,
+];

@@ -1,0 +1,153 @@
+/**
+ * Queen cells by kind and age: open swarm cells leave days to act, sealed ones may mean that the swarm has
+ * left, and cells that replace a queen are left alone. The only cells of a colony without eggs are never
+ * to be cut. How the kind was told is the colony room's part.
+ */
+import type { CellsReading, ColonyView } from '../colony/view.ts';
+import { value } from '../figures/book.ts';
+import { addDays, later } from '../numbers/day.ts';
+import { type Window, windowOf } from '../numbers/window.ts';
+import type { Advice, Cite, Forbid, Saying } from './advice.ts';
+import { figureNumber, fromEntries, numberSlot, placesSlot, saying, term, windowSlot } from './cited.ts';
+import type { Facts, Rule } from './rule.ts';
+import { lastEvent, soon } from './view-facts.ts';
+import { weights } from './weights.ts';
+
+export const queenCells: Rule = {
+  key: 'queen-cells',
+  about: 'Says what queen cells mean, which to leave alone, and by when a swarm would leave.',
+  advise: (facts) => {
+    const cells = standingCells(facts.view);
+    if (cells === null) return [];
+    const { likelyKind } = cells;
+    const { eggs } = facts.view.queen;
+    if (likelyKind === 'supersedure' || likelyKind === 'emergency' || eggs === 'none seen') return [leaveThem(facts, cells)];
+    if (eggs === 'not looked') return [lookFirst(facts, cells)];
+    return [cells.counts.sealed > 0 ? sealedSwarm(facts, cells) : openSwarm(facts, cells)];
+  },
+};
+
+/** Cells that were seen and not cut since; null when there is nothing to say. */
+function standingCells(view: ColonyView): CellsReading | null {
+  const { cells } = view;
+  if (cells === null || cells.counts.open + cells.counts.sealed === 0 || cells.places.length === 0) return null;
+  const cut = lastEvent(view, 'cells cut');
+  const read = view.visits.findLast((visit) => visit.kind !== 'glance');
+  return cut !== null && (read === undefined || cut.day >= read.day) ? null : cells;
+}
+
+/** Cells of a colony that replaces its queen, or that was seen without eggs. */
+function leaveThem(facts: Facts, cells: CellsReading): Advice {
+  const { view, book } = facts;
+  const end = cells.virginEmerges?.latest ?? addDays(view.day, value(book, 'virgin-emerges-after-sealing'));
+  const window = windowOf(view.day, later(view.day, end));
+  const kind = cells.likelyKind;
+  const key = kind === 'supersedure' || kind === 'emergency' ? kind : 'only';
+  return {
+    ...base(facts, cells), verb: kind === 'supersedure' ? 'no visit' : 'leave shut', act: 'wait', window,
+    say: saying(`cells.leave-${key}`, { places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) }),
+    reasons: [counted(cells), saying(`cells.why-${key}`), ...emerges(cells)],
+    wouldChange: [saying('cells.change-eggs')],
+    forbids: kind === 'supersedure' ? [dontCut(window, key)] : [dontCut(window, key), { act: 'open', window, why: saying('cells.dont-open') }],
+    weight: weights.leaveCells,
+  };
+}
+
+/** Cells without a look for eggs: which kind they are cannot be said, and none is to be cut. */
+function lookFirst(facts: Facts, cells: CellsReading): Advice {
+  const { view, book } = facts;
+  const window = soon(view.day, value(book, 'act-now-days'));
+  return {
+    ...base(facts, cells), verb: 'open', act: 'open', window,
+    say: saying('cells.look-first', { places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) }),
+    reasons: [counted(cells), ...leaving(cells)],
+    wouldChange: [saying('cells.change-eggs')],
+    forbids: [dontCut(window, 'only')],
+    weight: weights.swarmLeaves,
+  };
+}
+
+function openSwarm(facts: Facts, cells: CellsReading): Advice {
+  const { view, book } = facts;
+  const leaves = cells.leaves;
+  const end = leaves === null ? addDays(view.day, value(book, 'act-soon-days')) : addDays(leaves.earliest, -1);
+  const window = windowOf(view.day, later(view.day, end));
+  return {
+    ...base(facts, cells), verb: 'open', act: 'split', window,
+    say: saying('cells.open-swarm', { kind: kindTerm(cells), places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) }),
+    reasons: [counted(cells), ...leaving(cells), saying('cells.age', { days: figureNumber(book, 'swarm-leaves-at-sealing', 'days') })],
+    wouldChange: [saying('cells.change-none'), saying('cells.change-weather')],
+    forbids: [],
+    weight: weights.swarmLeaves,
+  };
+}
+
+function sealedSwarm(facts: Facts, cells: CellsReading): Advice {
+  const { view, book } = facts;
+  const gone = cells.leaves !== null && cells.leaves.earliest <= view.day;
+  const window = soon(view.day, value(book, 'act-now-days'));
+  const slots = { places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) };
+  if (gone) {
+    return {
+      ...base(facts, cells), verb: 'glance', act: 'glance', window,
+      say: saying('cells.may-have-left', slots),
+      reasons: [counted(cells), ...leaving(cells), saying('cells.fewer-bees')],
+      wouldChange: [saying('cells.change-bees')],
+      forbids: [dontCut(windowOf(view.day, later(window.latest, cells.virginEmerges?.latest ?? window.latest)), 'left')],
+      weight: weights.swarmLeaves,
+    };
+  }
+  return {
+    ...base(facts, cells), verb: 'open', act: 'split', window,
+    say: saying('cells.sealed-swarm', slots),
+    reasons: [counted(cells), ...leaving(cells), saying('cells.age', { days: figureNumber(book, 'swarm-leaves-at-sealing', 'days') })],
+    wouldChange: [saying('cells.change-weather')],
+    forbids: [],
+    weight: weights.swarmLeaves,
+  };
+}
+
+type Common = Pick<Advice, 'rule' | 'colony' | 'day' | 'places' | 'chance' | 'cautions'>;
+
+function base({ view }: Facts, cells: CellsReading): Common {
+  return {
+    rule: 'queen-cells', colony: view.colony, day: view.day, places: [...cells.places].sort((a, b) => a - b), chance: null,
+    cautions: ['stings', 'smoker', 'local code'],
+  };
+}
+
+function counted(cells: CellsReading): Saying {
+  return saying('cells.counted', {
+    open: numberSlot(cells.counts.open, 'count', counts(cells)), sealed: numberSlot(cells.counts.sealed, 'count', counts(cells)),
+    places: placesSlot(cells.places, cite(cells)),
+  });
+}
+
+function leaving(cells: CellsReading): readonly Saying[] {
+  const sealed = cells.sealed === null ? [] : [saying('cells.sealing', { window: windowSlot(cells.sealed, cite(cells)) })];
+  const leaves = cells.leaves === null ? [] : [saying('cells.leaves', { window: windowSlot(cells.leaves, cite(cells)) })];
+  return [...sealed, ...leaves];
+}
+
+function emerges(cells: CellsReading): readonly Saying[] {
+  return cells.virginEmerges === null ? [] : [saying('cells.emerges', { window: windowSlot(cells.virginEmerges, cite(cells)) })];
+}
+
+function dontCut(window: Window, why: string): Forbid {
+  return { act: 'cut queen cells', window, why: saying(`cells.dont-cut-${why}`) };
+}
+
+function kindTerm(cells: CellsReading): ReturnType<typeof term> {
+  return term(cells.likelyKind === 'swarm' ? 'cells.swarm' : 'cells.any');
+}
+
+/** Counted cells are said in full: the first reading answers for them. */
+function counts(cells: CellsReading): Cite {
+  const [first] = cells.from;
+  return first === undefined ? cite(cells) : { kind: 'entry', id: first };
+}
+
+function cite(cells: CellsReading): Cite {
+  return fromEntries(cells.from, 'swarm-leaves-at-sealing', 'queen-total-days');
+}
+
