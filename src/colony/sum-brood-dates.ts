@@ -18,6 +18,10 @@ export const broodDatesSum = sum({
     { kind: 'day', name: 'seenOn', about: 'day on which it was seen' },
   ],
   uses: castes.flatMap((caste) => moments.map((moment) => `${caste}-${moment}-age` as const)),
+  usesFor: (given) => {
+    const caste = choiceOf(given, 'caste', castes);
+    return [`${caste}-${choiceOf(given, 'stage', broodStages)}-age`, `${caste}-sealing-age`, `${caste}-emerging-age`];
+  },
   answer: (given, book) => {
     const { laid, sealed, emerges } = broodDates(
       choiceOf(given, 'caste', castes), choiceOf(given, 'stage', broodStages), dayOf(given, 'seenOn'), book,

@@ -5,6 +5,8 @@ import { type Answer, fieldIssue, sum } from '../figures/sum.ts';
 import { bad, good, type Result } from '../numbers/result.ts';
 import { lastLaid, queenLoss, youngestStages } from './queen-loss.ts';
 
+const after = ['emergency-queen-emerges', 'emergency-first-eggs', 'hopeless-after-days'] as const;
+
 export const queenLossSum = sum({
   key: 'queen-loss',
   title: 'A queen lost',
@@ -21,10 +23,11 @@ export const queenLossSum = sum({
     },
     { kind: 'day', name: 'seenOn', about: 'day on which it was seen' },
   ],
-  uses: [
-    'worker-egg-age', 'worker-larva-age', 'worker-sealed-age', 'worker-emerging-age', 'emergency-queen-emerges', 'emergency-first-eggs',
-    'hopeless-after-days',
-  ],
+  uses: ['worker-egg-age', 'worker-larva-age', 'worker-sealed-age', 'worker-emerging-age', ...after],
+  usesFor: (given) => {
+    const stage = choiceOf(given, 'youngestStage', youngestStages);
+    return [`worker-${stage === 'none' ? 'emerging' : stage}-age`, ...after];
+  },
   answer,
 });
 

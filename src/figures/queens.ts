@@ -81,7 +81,7 @@ export const queensFigures = [
   figure({
     key: 'no-open-brood-after', title: 'From the last egg laid to a nest without open brood', topic: 'queens', value: 9, low: 8.5,
     high: 9, unit: 'd', when: 'warm nest',
-    basis: { kind: 'derived', from: ['worker-egg-days', 'worker-larva-days'], how: 'egg and larva stages added' },
+    basis: { kind: 'derived', from: ['worker-egg-days', 'worker-larva-days'], how: 'egg and larva stages added, up to whole days' },
   }),
   figure({
     key: 'no-sealed-brood-after', title: 'From the last egg laid to a nest without sealed worker brood', topic: 'queens', value: 21,

@@ -29,11 +29,13 @@ export type { Field } from './field.ts';
 interface SumParts extends Omit<Sum, 'run' | 'sources'> {
   /** Figures used besides those that stand in for fields. */
   readonly uses?: readonly FigureKey[];
+  /** Those of them that this input needs; all when left out. */
+  readonly usesFor?: (given: Given) => readonly FigureKey[];
   readonly answer: (given: Given, book: FigureBook) => Result<Answer>;
 }
 
 /** Puts reading, assumptions and sources around the arithmetic. */
-export function sum({ uses = [], answer, ...parts }: SumParts): Sum {
+export function sum({ uses = [], usesFor = () => uses, answer, ...parts }: SumParts): Sum {
   const standIns = parts.fields.flatMap((field) => (field.without?.kind === 'figure' ? [field.without.figure] : []));
   return {
     ...parts,
@@ -43,7 +45,7 @@ export function sum({ uses = [], answer, ...parts }: SumParts): Sum {
       if (!read.ok) return read;
       const result = answer(read.value, book);
       if (!result.ok) return result;
-      const sources = [...new Set([...uses, ...read.value.figures])];
+      const sources = [...new Set([...usesFor(read.value), ...read.value.figures])];
       return good({ ...result.value, assumed: read.value.assumed, sources });
     },
   };

@@ -96,7 +96,11 @@ function lobe(L: number, B: number, d: number, share: number): readonly Level[] 
   if (areaOf(shallow(1)) >= wanted) return solve((t) => shallow(t), wanted);
   const wide = (t: number): readonly Level[] => shape(d, roundness, width + (1 - width) * t);
   if (areaOf(wide(1)) >= wanted) return solve(wide, wanted);
-  return solve((t) => shape(d, roundness * (squarest / roundness) ** t, 1), wanted);
+  const square = (t: number): readonly Level[] => shape(d, roundness * (squarest / roundness) ** t, 1);
+  if (areaOf(square(1)) >= wanted) return solve(square, wanted);
+  // Less than a thousandth is wanting: from the squarest lobe toward the straight edges.
+  const straight = ({ y, half }: Level, t: number): number => half + ((L - ((L - B) * y) / d) / 2 - half) * t;
+  return solve((t) => square(1).map((level) => ({ y: level.y, half: straight(level, t) })), wanted);
 }
 
 /** Bisects t in 0…1 for a growing area, then scales the widths by what is left (a rounding error). */
