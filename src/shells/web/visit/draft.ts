@@ -13,7 +13,8 @@ export type Order = VisitBody['order'];
 export type Temper = NonNullable<VisitBody['temper']>;
 export type TemperNote = VisitBody['temperNotes'][number];
 export type Straight = NonNullable<VisitBody['straight']>;
-export type Panel = 'eggs' | 'cells' | 'queen' | 'sign' | 'note' | 'fell' | 'more' | 'discard';
+/** Signs are shown by how grave they are, a page each: nothing has to be scrolled with gloves on. */
+export type Panel = 'eggs' | 'cells' | 'queen' | 'sign-note' | 'sign-ask' | 'sign-stop' | 'note' | 'fell' | 'more' | 'discard';
 export type Phase = 'bars' | 'row' | 'colony' | 'confirm' | 'done';
 
 /** What is seen on the bar in the hand. Nulls are "not read". */
@@ -49,8 +50,6 @@ export interface BarDraft {
 export interface Written {
   readonly place: number;
   readonly reading: Id;
-  /** When it was read: a correction does not change it. */
-  readonly at: At;
   readonly seen: Seen;
   /** Corrections of it so far, oldest first. */
   readonly corrections: readonly Id[];
@@ -59,7 +58,7 @@ export interface Written {
 export interface Closing {
   readonly given: number;
   readonly taken: number;
-  /** Steps by which the follower board was moved, beyond bars given and taken; null: it was not moved by hand. */
+  /** Steps by which the follower board was moved outwards by hand, beyond bars given and taken. */
   readonly follower: number;
   readonly barsCounted: number | null;
   readonly beesBars: number | null;

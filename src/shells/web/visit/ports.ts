@@ -8,6 +8,7 @@ import type { Reading } from '../../../colony/reading.ts';
 import type { At, Entry, Id, Instant } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Issue } from '../../../numbers/result.ts';
+import type { Trough } from '../../../sheets/taper.ts';
 import type { Manner } from '../../../words/say.ts';
 
 /** A moment, three ways: as written into entries, and in milliseconds for the smoke timer. */
@@ -44,5 +45,7 @@ export interface VisitPorts {
   readonly expect: (view: ColonyView, reading: Reading) => Expected;
   /** How a reading of today looks as a bar of the strip. */
   readonly drawn: (view: ColonyView, reading: Reading) => BarView;
+  /** The trough as it is drawn. */
+  readonly trough: Trough;
   readonly authority: { readonly name: string; readonly phone: string } | null;
 }

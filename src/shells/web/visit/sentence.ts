@@ -50,13 +50,16 @@ function seenOnBars(draft: Draft, say: Say): readonly string[] {
   return sentences.filter((sentence) => sentence !== '');
 }
 
+const cellStates = ['open', 'sealed', 'torn', 'emerged'] as const;
+
 function cells({ read }: Draft, say: Say): string {
   const sum = { open: 0, sealed: 0, torn: 0, emerged: 0 };
   for (const { seen } of read) {
     if (seen.cells === null) continue;
-    for (const state of ['open', 'sealed', 'torn', 'emerged'] as const) sum[state] += seen.cells[state];
+    for (const state of cellStates) sum[state] += seen.cells[state];
   }
-  if (sum.open + sum.sealed + sum.torn + sum.emerged > 0) return say('visiting.sentence.cells', sum);
+  const found = cellStates.filter((state) => sum[state] > 0).map((state) => say('visiting.cells-of', { n: sum[state], what: say(`visiting.cell.${state}`) }));
+  if (found.length > 0) return say('visiting.sentence.cells', { list: found.join(', ') });
   const looked = read.filter((row) => row.seen.cellsLooked === 'none seen').length;
   return looked > 0 ? say('visiting.sentence.no-cells', { n: looked }) : '';
 }

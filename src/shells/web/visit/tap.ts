@@ -75,7 +75,12 @@ export function downRefused(bar: BarDraft | null): 'nothing read' | 'too much' |
 function onBar(draft: Draft, by: SeenTap): Draft {
   if (draft.bar === null) return draft;
   const seen = seenAfter(draft.bar.seen, by);
-  return remembered(draft, { ...draft, bar: { ...draft.bar, seen, touched: true } });
+  return remembered(draft, { ...draft, panel: answered(by) ? null : draft.panel, bar: { ...draft.bar, seen, touched: true } });
+}
+
+/** An answer that leaves nothing more to ask goes back to the rulers by itself: one tap less a bar. */
+function answered(by: SeenTap): boolean {
+  return by.kind === 'youngest' || by.kind === 'queen' || by.kind === 'cells looked' || (by.kind === 'eggs' && by.eggs !== 'none seen');
 }
 
 function down(draft: Draft, by: Extract<Tap, { kind: 'down' }>): Draft {
@@ -94,7 +99,7 @@ function putDown(
 ): { readonly written: Written; readonly entries: readonly Entry[] } {
   const { again, seen, place } = bar;
   if (again === null) {
-    const written: Written = { place, reading: bar.entry, at: by.stamp.at, seen, corrections: [] };
+    const written: Written = { place, reading: bar.entry, seen, corrections: [] };
     return { written, entries: [readingEntry(draft, bar.entry, place, seen, by.stamp)] };
   }
   if (JSON.stringify(again.seen) === JSON.stringify(seen)) return { written: again, entries: [] };
@@ -188,7 +193,7 @@ function closingChange(draft: Draft, change: Partial<Closing>): Draft {
   return remembered(draft, { ...draft, closing: { ...draft.closing, ...change } });
 }
 
-/** The bar in the hand follows the new habit unless something was read of it before. */
+/** From now on, the bar in the hand included. */
 function brushedAlways(draft: Draft, brushed: boolean): Draft {
   const bar = draft.bar === null ? null : { ...draft.bar, seen: { ...draft.bar.seen, brushed } };
   return { ...draft, brushed, bar };

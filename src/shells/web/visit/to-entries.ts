@@ -5,7 +5,7 @@
  */
 import type { Reading } from '../../../colony/reading.ts';
 import type { VisitBody } from '../../../colony/visit.ts';
-import type { At, Entry, Id, Instant } from '../../../journal/entry.ts';
+import { type At, dayOf, type Entry, type Id, type Instant } from '../../../journal/entry.ts';
 import type { Draft, Seen, Written } from './draft.ts';
 
 /** When something was tapped, as entries have it. */
@@ -54,7 +54,7 @@ export function noteEntry(draft: Draft, id: Id, text: string, stamp: Stamp): Ent
 }
 
 export function visitEntry(draft: Draft, id: Id, stamp: Stamp, smokeMinutes: number | null, sentence: string): Entry {
-  return envelope(draft, id, stamp, 'visit', visitBody(draft, stamp.at, smokeMinutes, sentence));
+  return envelope(draft, id, stamp, 'visit', visitBody(draft, dayOf(stamp.at) === dayOf(draft.began) ? stamp.at : null, smokeMinutes, sentence));
 }
 
 export function visitBody(draft: Draft, ended: At | null, smokeMinutes: number | null, sentence: string): VisitBody {
@@ -107,12 +107,21 @@ export function barsExpected(draft: Pick<Draft, 'bay' | 'closing'>): number {
   return draft.bay.to - draft.bay.from + 1 + draft.closing.given - draft.closing.taken;
 }
 
-/** Null when nobody looked: neither moved, nor counted. */
+/**
+ * Null when nobody looked: neither moved, nor counted. The journal's follower board stands at the last
+ * place of the bay; where it stands before the first, bars given and taken say all, and this is null.
+ */
 function followerAfter(draft: Draft): number | null {
   const { given, taken, follower, barsCounted } = draft.closing;
+  if (draft.bay.follower === 'first') return null;
   return given + taken > 0 || follower !== 0 || barsCounted !== null ? rowEnd(draft) : null;
 }
 
+/** A visit has one day: what is tapped after midnight, or the morning after, belongs to the day on which the hive was opened. */
 function envelope(draft: Draft, id: Id, stamp: Stamp, kind: string, body: unknown): Entry {
-  return { id, yard: draft.yard, at: stamp.at, noted: stamp.noted, by: draft.by, kind, version: 1, body };
+  return { id, yard: draft.yard, at: onVisitDay(draft, stamp.at), noted: stamp.noted, by: draft.by, kind, version: 1, body };
+}
+
+export function onVisitDay(draft: Pick<Draft, 'began'>, at: At): At {
+  return dayOf(at) === dayOf(draft.began) ? at : draft.began;
 }

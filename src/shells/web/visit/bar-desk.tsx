@@ -1,0 +1,98 @@
+/**
+ * The bar in the hand: strip, two rulers, classes, five more facts, and Down. All of it stands on one
+ * phone screen; what is asked further opens in the place of the rulers and leaves Down where it is.
+ */
+import { useEffect, useRef } from 'react';
+import { useText } from '../frame/manner.tsx';
+import type { BarDraft, CombClass, Draft } from './draft.ts';
+import { nextPlace } from './draft.ts';
+import { BarPanel } from './bar-panel.tsx';
+import { Facts } from './facts.tsx';
+import { OneOf, Ruler } from './parts.tsx';
+import type { Trouble } from './session.ts';
+import { TroubleLine } from './shell.tsx';
+import { Smoke } from './smoke.tsx';
+import { downRefused } from './tap.ts';
+import { Told } from './told.tsx';
+import { useHand } from './use-session.ts';
+import { VisitStrip } from './visit-strip.tsx';
+
+const classes: readonly CombClass[] = ['bare', 'building', 'food', 'food and brood', 'brood', 'mostly drone'];
+
+interface DeskProps {
+  readonly draft: Draft;
+  readonly trouble: Trouble | null;
+}
+
+export function BarDesk({ draft, trouble }: DeskProps) {
+  const { bar } = draft;
+  return bar === null ? null : <Desk draft={draft} bar={bar} trouble={trouble} />;
+}
+
+function Desk({ draft, bar, trouble }: DeskProps & { readonly bar: BarDraft }) {
+  const { t } = useText();
+  const { view } = useHand();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  return (
+    <main className="visit visit-desk" data-panel={draft.panel ?? undefined}>
+      <header className="visit-head">
+        <h1 ref={heading} tabIndex={-1}>{t('visiting.title', { colony: view.name, place: String(bar.place) })}</h1>
+        <Smoke since={draft.smokeSince} />
+      </header>
+      <div className="visit-see">
+        <VisitStrip draft={draft} />
+        {trouble === null ? <Told draft={draft} bar={bar} /> : <TroubleLine trouble={trouble} />}
+      </div>
+      <div className="visit-read">{draft.panel === null ? <Rulers bar={bar} /> : <BarPanel draft={draft} bar={bar} panel={draft.panel} />}</div>
+      <div className="visit-act">
+        <Facts draft={draft} bar={bar} />
+        <DownButton draft={draft} bar={bar} />
+        <Foot draft={draft} />
+      </div>
+    </main>
+  );
+}
+
+function Rulers({ bar }: { readonly bar: BarDraft }) {
+  const { t } = useText();
+  const { tap } = useHand();
+  const { seen } = bar;
+  return (
+    <>
+      <Ruler what="brood" value={seen.brood8} onStep={(eighths) => tap({ kind: 'brood', eighths })} />
+      <Ruler what="food" value={seen.food8} onStep={(eighths) => tap({ kind: 'food', eighths })} />
+      <OneOf
+        legend={t('visiting.classes')} quiet value={seen.combClass} onChoose={(combClass) => tap({ kind: 'class', combClass })}
+        options={classes.map((value) => ({ value, label: t(`visiting.class.${value}`) }))}
+      />
+    </>
+  );
+}
+
+/** Never disabled: a thumb that finds it dead would not know why. The line above says what is missing. */
+function DownButton({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft }) {
+  const { t } = useText();
+  const { down } = useHand();
+  const next = nextPlace(draft, bar.place);
+  const ready = downRefused(bar) === null;
+  return (
+    <button type="button" className="visit-go" aria-disabled={!ready} onClick={() => down(draft)}>
+      {next === null ? t('visiting.down-last') : t('visiting.down', { place: String(next) })}
+    </button>
+  );
+}
+
+function Foot({ draft }: { readonly draft: Draft }) {
+  const { t } = useText();
+  const { undo, notOpened, tap } = useHand();
+  const panel = (which: 'fell' | 'more') => tap({ kind: 'panel', panel: draft.panel === which ? null : which });
+  return (
+    <div className="visit-grid visit-grid-4">
+      <button type="button" aria-disabled={draft.past.length === 0} onClick={undo}>{t('visiting.undo')}</button>
+      <button type="button" onClick={() => notOpened(draft)}>{t('visiting.not-opened')}</button>
+      <button type="button" aria-expanded={draft.panel === 'fell'} onClick={() => panel('fell')}>{t('visiting.fell')}</button>
+      <button type="button" aria-expanded={draft.panel === 'more' || draft.panel === 'discard'} onClick={() => panel('more')}>{t('visiting.more')}</button>
+    </div>
+  );
+}

@@ -1,0 +1,72 @@
+/** What is needed seldom: another bar, bees brushed from here on, the smoker, the end of the row, leaving, throwing away. */
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { useText } from '../frame/manner.tsx';
+import type { BarDraft, Draft } from './draft.ts';
+import { OneOf, Stepper } from './parts.tsx';
+import { useHand } from './use-session.ts';
+
+interface MoreProps {
+  readonly draft: Draft;
+  readonly bar: BarDraft;
+  readonly discarding: boolean;
+}
+
+export function MorePanel({ draft, bar, discarding }: MoreProps) {
+  const { t } = useText();
+  const { tap, toPhase, view, ports } = useHand();
+  if (discarding) return <Discard draft={draft} />;
+  return (
+    <>
+      <GoTo key={bar.place} draft={draft} bar={bar} />
+      <OneOf
+        legend={t('visiting.brushed-always')} columns={2} value={draft.brushed === null ? null : draft.brushed ? 'yes' : 'no'}
+        onChoose={(value) => tap({ kind: 'brushed always', brushed: value === 'yes' })}
+        options={(['no', 'yes'] as const).map((value) => ({ value, label: t(`visiting.brushed.${value}`) }))}
+      />
+      {draft.smokeSince === null ? null : (
+        <div className="visit-grid visit-grid-2">
+          <button type="button" onClick={() => tap({ kind: 'smoke', ms: ports.now().ms })}>{t('visiting.smoke-again')}</button>
+          <button type="button" onClick={() => tap({ kind: 'smoke', ms: null })}>{t('visiting.smoke-out')}</button>
+        </div>
+      )}
+      <div className="visit-grid visit-grid-3">
+        <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('row')}>{t('visiting.to-row')}</button>
+        <Link className="button" href={`/colony/${view.colony}`}>{t('visiting.leave')}</Link>
+        <button type="button" onClick={() => tap({ kind: 'panel', panel: 'discard' })}>{t('visiting.discard')}</button>
+      </div>
+    </>
+  );
+}
+
+/** Another bar of the bay, one that was put down before too. */
+function GoTo({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft }) {
+  const { t } = useText();
+  const { go } = useHand();
+  const { from, to } = draft.bay;
+  const [place, setPlace] = useState(bar.place);
+  const step = (by: 1 | -1) => setPlace((before) => Math.min(to, Math.max(from, before + by)));
+  return (
+    <div className="visit-grid visit-grid-2">
+      <Stepper what={t('visiting.go-place')} value={place} onStep={step} />
+      <button type="button" aria-disabled={bar.touched || place === bar.place} onClick={() => go(place)}>
+        {bar.touched ? t('visiting.in-hand', { place: String(bar.place) }) : t('visiting.go', { place: String(place) })}
+      </button>
+    </div>
+  );
+}
+
+function Discard({ draft }: { readonly draft: Draft }) {
+  const { t } = useText();
+  const { session, tap } = useHand();
+  return (
+    <>
+      <h2>{t('visiting.discard')}</h2>
+      <p>{draft.read.length === 0 ? t('visiting.discard-none') : t('visiting.discard-asked', { n: draft.read.length })}</p>
+      <div className="visit-grid visit-grid-2">
+        <button type="button" onClick={() => void session.discard()}>{t('visiting.discard-yes')}</button>
+        <button type="button" onClick={() => tap({ kind: 'panel', panel: null })}>{t('visiting.discard-no')}</button>
+      </div>
+    </>
+  );
+}

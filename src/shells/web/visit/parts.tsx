@@ -1,0 +1,76 @@
+/** What the visit is tapped with: steps of a ruler, one of several, more and less. Never a drag, a pinch or a long press. */
+import { type ReactNode, useId } from 'react';
+import { useText } from '../frame/manner.tsx';
+
+const steps = [0, 1, 2, 3, 4, 5, 6, 7, 8] as const;
+
+interface RulerProps {
+  readonly what: 'brood' | 'food';
+  readonly value: number | null;
+  readonly onStep: (eighths: number) => void;
+}
+
+/** Nine touching steps: a thumb that lands between two is still on one of them. */
+export function Ruler({ what, value, onStep }: RulerProps) {
+  const { t } = useText();
+  const id = useId();
+  const name = t(`visiting.what.${what}`);
+  return (
+    <div className="visit-ruled" role="group" aria-labelledby={id}>
+      <h2 id={id}>{t(`visiting.${what}`)}</h2>
+      <div className="visit-ruler">
+        {steps.map((n) => (
+          <button key={n} type="button" aria-pressed={value === n} aria-label={t('visiting.step', { n, what: name })} onClick={() => onStep(n)}>
+            {n}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+interface OneOfProps<T extends string> {
+  readonly legend: string;
+  /** Hidden: said by screen readers only. */
+  readonly quiet?: boolean;
+  readonly value: T | null;
+  readonly options: readonly { readonly value: T; readonly label: string }[];
+  readonly onChoose: (value: T) => void;
+  readonly columns?: number;
+}
+
+export function OneOf<T extends string>({ legend, quiet = false, value, options, onChoose, columns = 3 }: OneOfProps<T>) {
+  const id = useId();
+  return (
+    <div role="group" aria-labelledby={id}>
+      <h2 id={id} className={quiet ? 'hidden-text' : undefined}>{legend}</h2>
+      <div className={`visit-grid visit-grid-${columns}`}>
+        {options.map((option) => (
+          <button key={option.value} type="button" aria-pressed={option.value === value} onClick={() => onChoose(option.value)}>
+            {option.label}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+interface StepperProps {
+  readonly what: string;
+  readonly value: number | null;
+  /** Shown instead of the number while there is none. */
+  readonly unset?: string;
+  readonly onStep: (by: 1 | -1) => void;
+  readonly children?: ReactNode;
+}
+
+export function Stepper({ what, value, unset = '–', onStep, children }: StepperProps) {
+  const { t } = useText();
+  return (
+    <div className="visit-stepper" role="group" aria-label={what}>
+      <button type="button" aria-label={t('visiting.less-of', { what })} onClick={() => onStep(-1)}>−</button>
+      <span><b>{value ?? unset}</b> <span>{children ?? what}</span></span>
+      <button type="button" aria-label={t('visiting.more-of', { what })} onClick={() => onStep(1)}>+</button>
+    </div>
+  );
+}

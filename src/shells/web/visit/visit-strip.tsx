@@ -1,0 +1,44 @@
+/** The strip of the visit at the width it has on the screen; drawn anew only when a bar was put down or another is in the hand. */
+import { useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { Drawn } from '../frame/drawn.tsx';
+import { useText } from '../frame/manner.tsx';
+import type { Draft } from './draft.ts';
+import { visitStrip } from './strip-of-visit.ts';
+import { readingOf, rowEnd } from './to-entries.ts';
+import { useHand } from './use-session.ts';
+
+const least = { width: 320, height: 60 };
+
+export function VisitStrip({ draft }: { readonly draft: Draft }) {
+  const { t } = useText();
+  const { view, ports } = useHand();
+  const box = useRef<HTMLDivElement>(null);
+  const [size, setSize] = useState(least);
+  useLayoutEffect(() => {
+    const measured = box.current;
+    if (measured === null) return undefined;
+    const measure = () => setSize((before) => {
+      const next = { width: Math.max(least.width, measured.clientWidth), height: Math.max(least.height, measured.clientHeight) };
+      return next.width === before.width && next.height === before.height ? before : next;
+    });
+    measure();
+    const watcher = new ResizeObserver(measure);
+    watcher.observe(measured);
+    return () => watcher.disconnect();
+  }, []);
+  const { read, bay, closing, visit, hive } = draft;
+  const current = draft.bar?.place ?? null;
+  const svg = useMemo(() => {
+    const of = (row: Draft['read'][number]) => readingOf({ visit, hive }, row.place, row.seen);
+    const last = read.at(-1);
+    const end = rowEnd({ bay, closing });
+    const stretch = bay.follower === 'last' ? { from: bay.from, to: end } : { from: end, to: bay.to };
+    return visitStrip({
+      view, trough: ports.trough, current, bay: stretch, ...size,
+      read: new Map(read.map((row) => [row.place, ports.drawn(view, of(row))])),
+      told: last === undefined ? null : { place: last.place, expected: ports.expect(view, of(last)) },
+      label: t('visiting.strip', { read: read.length, left: bay.to - bay.from + 1 - read.length }),
+    });
+  }, [view, ports, current, read, bay, closing, visit, hive, size, t]);
+  return <div className="visit-strip" ref={box}><Drawn svg={svg} /></div>;
+}
