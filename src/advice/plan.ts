@@ -2,13 +2,13 @@
  * The round: which hives, in which order, and which of them fit the minutes that the keeper has. The longest
  * need first, by what is lost in waiting and by how late it is; hives to leave shut come last.
  */
-import { type FigureBook, value } from '../figures/book.ts';
+import { type FigureBook, printedBook, value } from '../figures/book.ts';
 import type { Id } from '../journal/entry.ts';
 import { addDays, type Day, daysBetween } from '../numbers/day.ts';
 import type { Advice, Verb } from './advice.ts';
 
 /** One stop of the round: a colony, its first advice and the rest. The front door shows it as it is. */
-export interface PlannedStop {
+export interface Stop {
   readonly colony: Id;
   readonly verb: Verb;
   readonly first: Advice | null;
@@ -18,15 +18,17 @@ export interface PlannedStop {
 }
 
 /** The stops of a round, the longest need first. `kept` is the weighed advice of all colonies. */
-export function planRound(colonies: readonly Id[], kept: readonly Advice[], day: Day, book: FigureBook): readonly PlannedStop[] {
+export function planRound(
+  colonies: readonly { readonly colony: Id }[], kept: readonly Advice[], day: Day, book: FigureBook = printedBook,
+): readonly Stop[] {
   return colonies
-    .map((colony) => stopOf(colony, kept.filter((advice) => advice.colony === colony), day, book))
+    .map(({ colony }) => stopOf(colony, kept.filter((advice) => advice.colony === colony), day, book))
     .map((stop, index) => ({ stop, index, class: classOf(stop), need: needOf(stop, day, book) }))
     .sort((a, b) => a.class - b.class || b.need - a.need || a.index - b.index)
     .map(({ stop }) => stop);
 }
 
-function stopOf(colony: Id, advice: readonly Advice[], day: Day, book: FigureBook): PlannedStop {
+function stopOf(colony: Id, advice: readonly Advice[], day: Day, book: FigureBook): Stop {
   const now = advice.filter((each) => each.window.earliest <= day).sort((a, b) => b.weight - a.weight);
   const ahead = advice.filter((each) => each.window.earliest > day).sort((a, b) => need(b, day, book) - need(a, day, book));
   const [first = null, ...more] = [...now, ...ahead];
@@ -49,12 +51,12 @@ function need(advice: Advice, day: Day, book: FigureBook): number {
   return late >= 0 ? advice.weight * (1 + late) : advice.weight / (1 - late);
 }
 
-function needOf(stop: PlannedStop, day: Day, book: FigureBook): number {
+function needOf(stop: Stop, day: Day, book: FigureBook): number {
   return Math.max(0, ...[stop.first, ...stop.more].map((advice) => (advice === null ? 0 : need(advice, day, book))));
 }
 
 /** A call to the authority first; then what is done today; what is only ahead; what is left shut; nothing due. */
-function classOf(stop: PlannedStop): number {
+function classOf(stop: Stop): number {
   if (stop.first === null) return order.length;
   if (stop.first.act === 'call the authority') return 0;
   if (stop.verb === 'leave shut' && stop.first.verb === 'leave shut') return order.indexOf('leave shut');
@@ -64,16 +66,16 @@ function classOf(stop: PlannedStop): number {
 const order: readonly string[] = ['call', 'today', 'ahead', 'leave shut'];
 
 export interface Fitted {
-  readonly chosen: readonly { readonly stop: PlannedStop; readonly minutes: number }[];
+  readonly chosen: readonly { readonly stop: Stop; readonly minutes: number }[];
   /** Due today, and more than the minutes allow. */
-  readonly left: readonly PlannedStop[];
+  readonly left: readonly Stop[];
   readonly used: number;
 }
 
 /** The stops that fit the minutes, in the order of the round; one that does not fit gives way to a shorter one behind it. */
-export function fitMinutes(stops: readonly PlannedStop[], minutes: number, book: FigureBook): Fitted {
-  const chosen: { stop: PlannedStop; minutes: number }[] = [];
-  const left: PlannedStop[] = [];
+export function fitMinutes(stops: readonly Stop[], minutes: number, book: FigureBook): Fitted {
+  const chosen: { stop: Stop; minutes: number }[] = [];
+  const left: Stop[] = [];
   let used = 0;
   for (const stop of stops) {
     const takes = minutesOf(stop, book);
@@ -87,7 +89,7 @@ export function fitMinutes(stops: readonly PlannedStop[], minutes: number, book:
 }
 
 /** Minutes a stop takes today; 0 when nothing is done there today. */
-export function minutesOf(stop: PlannedStop, book: FigureBook): number {
+export function minutesOf(stop: Stop, book: FigureBook): number {
   if (stop.first === null || stop.turnsUp !== null && stop.verb !== 'leave shut') return 0;
   if (stop.verb === 'open') return value(book, 'visit-minutes');
   if (stop.verb === 'glance') return value(book, 'glance-minutes');

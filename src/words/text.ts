@@ -25,9 +25,15 @@ export function text(key: TextKey, slots: Readonly<Record<string, SlotValue>> = 
       assert(value !== undefined, `the slot ${piece.name} of ${key} is given`);
       if (piece.kind === 'slot') return slotText(value, piece.form, manner);
       const { one, number } = pluralOf(value, manner);
-      return (one ? piece.one : piece.many).replace('#', number);
+      return (one ? piece.one : piece.many).replace('#', number).replace('@', inWords(number, manner));
     })
     .join('');
+}
+
+/** A whole number up to ten as a word; every other number as it is. */
+function inWords(number: string, manner: Manner): string {
+  const key = `count.${number}`;
+  return isTextKey(key) ? fill(key, {}, manner) : number;
 }
 
 /** The sentence of a saying. */

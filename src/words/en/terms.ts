@@ -16,6 +16,8 @@ export const terms = {
   'range.around': '{likely} ({low} to {high})',
   'range.ends': '{low} to {high}',
   'number.thousand': '{n} thousand',
+  'count.0': 'no', 'count.1': 'one', 'count.2': 'two', 'count.3': 'three', 'count.4': 'four', 'count.5': 'five', 'count.6': 'six',
+  'count.7': 'seven', 'count.8': 'eight', 'count.9': 'nine', 'count.10': 'ten',
   'list.and': '{most} and {last}',
   'place.one': 'place {n}',
   'place.several': 'places {list}',
