@@ -1,4 +1,7 @@
-/** Takes another entry back; it stays in the journal and is shown struck out. */
+/**
+ * Takes another entry back; it stays in the journal and is shown struck out. A void of a void, or of
+ * a correction, takes that one back. `correct.ts` works it in before the fold.
+ */
 import * as z from 'zod/mini';
 import { idSchema, textSchema } from './entry.ts';
 import { entryKind, fits } from './kind.ts';
