@@ -32,6 +32,12 @@ export const faceSchema = z.strictObject({
   bees8: z.optional(eighths),
 });
 
+/** Cells of one patch of sealed brood, counted one by one: how many hold brood. */
+export const patchSchema = z.strictObject({
+  occupied: z.int().check(z.minimum(0), z.maximum(2000)),
+  cells: z.int().check(z.minimum(1), z.maximum(2000)),
+});
+
 export const readingSchema = z.strictObject({
   visit: idSchema,
   hive: idSchema,
@@ -48,6 +54,8 @@ export const readingSchema = z.strictObject({
   cellsLooked: z.enum(lookedFor),
   queen: z.enum(lookedFor),
   brushed: z.nullable(z.boolean()),
+  /** A counted patch of sealed brood on this comb; absent or null: not counted. */
+  patch: z.optional(z.nullable(patchSchema)),
   /** What was seen that is not right, by sign code; see `signs.ts`. */
   signs: z.array(z.string().check(z.maxLength(40))).check(z.maxLength(12)),
   method: z.enum(methods),

@@ -72,8 +72,9 @@ export interface Emerged {
   readonly drones: number;
 }
 
-/** One day older: losses at hatching and sealing, those of age leave their cells. `care` is 0…1. */
-export function ageFace(face: Face, care: number): Emerged {
+/** One day older: losses at hatching and sealing, those of age leave their cells. `care` and `sound` (of the queen's eggs) are 0…1. */
+export function ageFace(face: Face, care: number, sound: number): Emerged {
+  face.worker[brood.hatchAge - 1] = (face.worker[brood.hatchAge - 1] ?? 0) * sound;
   const workers = shift(face.worker, brood.emergeAge, brood.sealAge, care);
   const drones = shift(face.drone, brood.droneEmergeAge, brood.droneSealAge, care)
     + shift(face.misplaced, brood.droneEmergeAge, brood.droneSealAge, care * 0.97);

@@ -24,6 +24,7 @@ export const fates2014: readonly Fate[] = [
   first('Birch', '2014-04-11', 12, 30, { hiveSigns: ['droppings inside'] }),
   first('Hazel', '2014-04-11', 13, 40),
   first('Linden', '2014-04-12', 12, 0),
+  { day: '2014-03-01', does: (yard) => patchyBrood(yard, 'Linden back') },
   first('Linden back', '2014-04-12', 13, 10),
   first('Willow', '2014-04-12', 14, 0),
   { day: '2014-04-18', does: loseVirgin },
@@ -31,7 +32,7 @@ export const fates2014: readonly Fate[] = [
   usual('Alder', '2014-04-22', 12, 0, { room: 'none' }),
   usual('Linden', '2014-04-22', 13, 5, { shut: [1, 2] }),
   usual('Hazel', '2014-04-22', 14, 0),
-  usual('Linden back', '2014-04-28', 12, 0),
+  usual('Linden back', '2014-04-28', 12, 0, { count: true }),
   usual('Willow', '2014-04-28', 13, 0, { room: 'none' }),
   { day: '2014-04-29', does: (yard) => void (chargeOf(yard, 'Hazel').society.preparing = 6) },
   usual('Birch', '2014-05-03', 11, 30, { room: 'none', brushed: true }),
@@ -41,10 +42,10 @@ export const fates2014: readonly Fate[] = [
   { day: '2014-05-07', does: rowanHived },
   ...['2014-05-09', '2014-05-10', '2014-05-11', '2014-05-12'].map((day): Fate => ({ day, does: hazelSwarmsAgain })),
   usual('Birch', '2014-05-11', 11, 0, { room: 'none' }),
-  usual('Linden back', '2014-05-11', 12, 30, { signs: [{ place: 17, code: 'crumpled wings' }] }),
+  usual('Linden back', '2014-05-11', 12, 30, { count: true, signs: [{ place: 17, code: 'crumpled wings' }] }),
   { day: '2014-05-12', does: (yard) => void goTo(yard, 'Rowan', { kind: 'glance', clock: at('2014-05-12', 17, 30), straight: 'straight' }) },
   usual('Hazel', '2014-05-13', 12, 0, { kind: 'after a swarm', brushed: true, room: 'none' }),
-  usual('Alder', '2014-05-14', 12, 30, { room: 'none', fine: true }),
+  usual('Alder', '2014-05-14', 12, 30, { room: 'none', fine: true, count: true }),
   usual('Linden', '2014-05-14', 13, 40, { room: 'none' }),
   { day: '2014-05-15', does: (yard) => lookFromOutside(yard, 'Willow', at('2014-05-15', 18), 'few', true, [], yard.people.helper) },
 ];
@@ -62,6 +63,12 @@ function birchFails(yard: Yard): void {
   if (queen === null) return;
   queen.vigour = 0.35;
   queen.drones = 0.35;
+}
+
+/** Many of her eggs cannot live: her mates were too much her kin. */
+function patchyBrood(yard: Yard, name: string): void {
+  const queen = chargeOf(yard, name).society.queen;
+  if (queen !== null) queen.sound = 0.72;
 }
 
 function loseVirgin(yard: Yard): void {

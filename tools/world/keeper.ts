@@ -7,7 +7,7 @@ import { addDays, type Day, dayOfYear } from '../../src/numbers/day.ts';
 import { makeRoomAt, takeHoney } from './acts.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { combBrood, combFood, roomOf, type WorldComb } from './comb.ts';
-import { type Eye, type Look, readBar, whereQueen } from './observe.ts';
+import { type Eye, type Look, readBar, whereQueen, whereSealed } from './observe.ts';
 import { atOf, type Clock, type Scribe } from './scribe.ts';
 import { settings } from './settings.ts';
 import type { SkyDay } from './sky.ts';
@@ -42,6 +42,8 @@ export interface VisitPlan {
   readonly fromEntrance?: boolean;
   readonly fine?: boolean;
   readonly brushed?: boolean;
+  /** A hundred cells of sealed brood are counted on the best comb. */
+  readonly count?: boolean;
   readonly room?: 'as needed' | 'none';
   /** A bare bar hung at this place, among the combs. */
   readonly bareAt?: number;
@@ -133,14 +135,14 @@ function readAll(scribe: Scribe, charge: Charge, plan: VisitPlan, places: readon
   const season = plan.clock.day.slice(5) > '04-20' && plan.clock.day.slice(5) < '09-01';
   const look: Look = {
     brushed: plan.brushed === true, fine: plan.fine === true, cells: plan.kind !== 'glance' && (season || society.queen?.mated == null),
-    queenOn: plan.kind === 'glance' ? null : whereQueen(society, 0.38, luck), light: luck.pick(['sun', 'sun', 'shade', 'dull']),
+    queenOn: plan.kind === 'glance' ? null : whereQueen(society, 0.38, luck), countOn: plan.count === true ? whereSealed(society) : null, light: luck.pick(['sun', 'sun', 'shade', 'dull']),
   };
   const out: AllRead = { minute: plan.clock.minute + 2, entries: new Map(), queenSeen: false, eggsSeen: false, cells: 0 };
   for (const place of places) {
     const comb = society.combs.find((one) => one.place === place) ?? null;
     readOne(scribe, charge, plan, { place, comb, look, label, luck, by: plan.by, out, second: false });
     if (plan.second?.places.includes(place) === true) {
-      readOne(scribe, charge, plan, { place, comb, look: { ...look, fine: false }, label, luck, by: plan.second.by, out, second: true });
+      readOne(scribe, charge, plan, { place, comb, look: { ...look, fine: false, countOn: null }, label, luck, by: plan.second.by, out, second: true });
     }
   }
   return out;

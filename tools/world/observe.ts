@@ -22,7 +22,7 @@ export interface Eye {
 }
 
 export type Seen = Pick<
-  Reading, 'combClass' | 'faces' | 'built8' | 'eggs' | 'youngest' | 'cells' | 'cellsLooked' | 'queen' | 'brushed' | 'signs' | 'method' | 'light'
+  Reading, 'combClass' | 'faces' | 'built8' | 'eggs' | 'youngest' | 'cells' | 'cellsLooked' | 'queen' | 'brushed' | 'signs' | 'method' | 'light' | 'patch'
 >;
 
 export interface Look {
@@ -31,6 +31,8 @@ export interface Look {
   readonly fine: boolean;
   readonly cells: boolean;
   readonly queenOn: string | null;
+  /** The comb on which a hundred cells of sealed brood are counted, or null. */
+  readonly countOn: string | null;
   readonly light: Reading['light'];
 }
 
@@ -38,7 +40,7 @@ export interface Look {
 export function readBar(society: Society, comb: WorldComb | null, eye: Eye, look: Look, luck: Chance): Seen {
   if (comb === null) return bare(look);
   const room = 2 * roomOf(comb);
-  const broodPatch = combBrood(comb) / (1 - settings.laying.gaps) / room;
+  const broodPatch = Math.min(1, combBrood(comb) / ((1 - settings.laying.gaps) * soundOf(society)) / room);
   const brood8 = eighths(broodPatch, eye.broodLean, eye.scatter, luck);
   const food8 = Math.min(8 - brood8, eighths(combFood(comb) / room, eye.foodLean, eye.scatter, luck));
   const drone = comb.faces.reduce((all, f) => all + settings.brood.droneArea * sum(f.drone) + sum(f.misplaced), 0) / room;
@@ -58,6 +60,7 @@ export function readBar(society: Society, comb: WorldComb | null, eye: Eye, look
     ...cellsSeen(society, comb, eye, look, luck),
     queen: look.queenOn === comb.id ? 'seen' : look.cells || broodPatch > 0.1 ? 'none seen' : 'not looked',
     brushed: look.brushed,
+    ...(look.countOn === comb.id ? { patch: patchOf(society, luck) } : {}),
     signs: signsOf(society, comb),
     method: 'eighths',
     light: look.light,
@@ -76,6 +79,23 @@ export function whereQueen(society: Society, chance: number, luck: Chance): stri
   if (society.queen === null || !luck.happens(society.queen.mated === null ? chance * 0.3 : chance)) return null;
   const combs = row(society).filter((comb) => combBrood(comb) > 200);
   return combs[luck.whole(0, Math.max(0, combs.length - 1))]?.id ?? null;
+}
+
+/** The comb with the most sealed brood, if it is worth counting a hundred cells on it. */
+export function whereSealed(society: Society): string | null {
+  const most = [...society.combs].sort((a, b) => workersAged(b, 9, 20) - workersAged(a, 9, 20))[0];
+  return most !== undefined && workersAged(most, 9, 20) > 600 ? most.id : null;
+}
+
+function soundOf(society: Society): number {
+  return society.queen?.sound ?? 1;
+}
+
+/** A hundred cells inside the sealed patch, one after the other. */
+function patchOf(society: Society, luck: Chance): { occupied: number; cells: number } {
+  let occupied = 0;
+  for (let i = 0; i < 100; i += 1) if (luck.happens(0.94 * soundOf(society))) occupied += 1;
+  return { occupied, cells: 100 };
 }
 
 function eighths(share: number, lean: number, scatter: number, luck: Chance): number {

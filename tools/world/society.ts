@@ -16,6 +16,8 @@ export interface WorldQueen {
   vigour: number;
   /** Share of her worker-cell eggs that are unfertilised. */
   drones: number;
+  /** Share of her eggs that can live; the bees eat the rest as larvae, and the brood looks patchy. */
+  sound: number;
   /** Days for which she will not lay: caged, just introduced, slimmed for a swarm. */
   rests: number;
 }
@@ -120,5 +122,5 @@ export function newSociety(id: string, from: number, to: number): Society {
 }
 
 export function newQueen(id: string, vigour: number, mated: number | null): WorldQueen {
-  return { id, age: mated === null ? 0 : mated + 8, mated, vigour, drones: 0, rests: 0 };
+  return { id, age: mated === null ? 0 : mated + 8, mated, vigour, drones: 0, sound: 0.98, rests: 0 };
 }

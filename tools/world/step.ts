@@ -30,7 +30,7 @@ function dayOf(world: World, society: Society, sky: SkyDay, luck: Chance): void 
   let drones = 0;
   for (const comb of society.combs) {
     for (const face of comb.faces) {
-      const out = ageFace(face, care);
+      const out = ageFace(face, care, society.queen?.sound ?? 1);
       workers += out.workers;
       drones += out.drones;
     }
