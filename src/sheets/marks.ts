@@ -25,8 +25,9 @@ export interface Mark {
   readonly tint: string;
 }
 
-const lid = 'M1 3.2Q.6 1 3.4 1H5.2Q8 1 7.6 3.2L1 3.2';
-const nicked = 'M1 3.2Q.6 1 3.4 1L4.6 2.6L5.8 1Q8 1.2 7.6 3.2L1 3.2';
+const lid = 'M.9 3.2Q.5 .9 3.2 .9H5.6Q8.3 .9 7.9 3.2L.9 3.2';
+/** The same lid bitten open: its roof has a gap, and the bee's jaw shows in it. */
+const nicked = 'M2.8 .9Q.5 .9 .9 3.2H7.9Q8.3 .9 6.4 .9M4.1 1.2L4.9 2.1';
 
 /** A line repeated half a tile on, with what leaves the tile brought in again on the other side. */
 function staggered(width: number, height: number, d: string): string {
@@ -48,8 +49,8 @@ const ring = 'M4.1 2.3C4.1 3.4 3.3 4.1 2.3 4.1C1.2 4.1.5 3.3.5 2.3C.5 1.2 1.3.5 
 export const marks: Readonly<Record<Kind, Mark>> = {
   egg: { width: 7, height: 7, tint: 'egg', weight: 1.25, lines: staggered(7, 7, 'M2 .9V2.9') },
   larva: { width: 10, height: 10, tint: 'larva', weight: 1.2, lines: staggered(10, 10, 'M4.9 1.6C3.2.2.9 1.4 1.1 3.2C1.3 4.9 3.6 5.3 4.6 3.9') },
-  sealed: { width: 9, height: 6.8, tint: 'sealed', weight: 1, lines: staggered(9, 6.8, lid) },
-  emerging: { width: 9, height: 6.8, tint: 'emerging', weight: 1.05, lines: staggered(9, 6.8, nicked) },
+  sealed: { width: 10, height: 7.2, tint: 'sealed', weight: 0.95, lines: staggered(10, 7.2, lid) },
+  emerging: { width: 10, height: 7.2, tint: 'emerging', weight: 1.1, lines: staggered(10, 7.2, nicked) },
   drone: { width: 10, height: 10, tint: 'drone', weight: 1.15, lines: staggered(10, 10, 'M.6 4.6C.6.1 8 .1 8 4.6L.6 4.6M2.4 3C2.8 2.2 3.3 1.9 4 1.8') },
   bread: { width: 6, height: 6, tint: 'bread', weight: 1.75, lines: 'M1.1 1.2H1.11M4.1.8H4.11M2.6 3.1H2.61M5.3 3.6H5.31M.9 4.9H.91M3.7 5.3H3.71' },
   nectar: { width: 11, height: 8, tint: 'nectar', weight: 0.9, lines: staggered(11, 8, 'M.8 1.4H7.2M2.9 2.9H5.1') },
@@ -57,7 +58,7 @@ export const marks: Readonly<Record<Kind, Mark>> = {
   empty: { width: 9, height: 9, tint: 'bare', weight: 0.7, lines: staggered(9, 9, ring) },
   food: { width: 12, height: 4.6, tint: 'honey', weight: 1, lines: 'M0 2.3Q3 -.5 6 2.3Q9 5.1 12 2.3' },
   open: { width: 7, height: 7, tint: 'egg', weight: 1.25, lines: staggered(7, 7, 'M2 .9V2.9') },
-  capped: { width: 9, height: 6.8, tint: 'sealed', weight: 1, lines: staggered(9, 6.8, lid) },
+  capped: { width: 10, height: 7.2, tint: 'sealed', weight: 0.95, lines: staggered(10, 7.2, lid) },
   vacant: { width: 9, height: 9, tint: 'bare', weight: 0.7, lines: staggered(9, 9, ring) },
 };
 

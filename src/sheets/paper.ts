@@ -70,7 +70,7 @@ function tickBoxes(count: number): string {
 
 /** A blank sheet for one visit to a hive: head, the strip to draw in, a row a bar. */
 export function blankVisitSheet(hiveBars: number, names: BlankNames, options: BlankOptions): string {
-  const line = (name: string) => `<span>${safe(name)} <span class="line">&#160;</span></span>`;
+  const line = (name: string) => `<span>${safe(name)} <span class="line">\u00a0</span></span>`;
   const heads = [names.place, names.brood, names.food, names.eggs, names.cells, names.queen, names.youngest, names.signs];
   const rows = Array.from({ length: hiveBars }, (_, i) =>
     `<tr><td class="num">${i + 1}</td><td class="ruler">${pencilRuler()}</td><td class="ruler">${pencilRuler()}</td>` +

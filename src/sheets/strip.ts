@@ -3,7 +3,7 @@
  * the taper of the trough, bar widths are true, unopened combs stay empty dots. What a strip says is in
  * its label, given by the caller; dates stand beside it.
  */
-import { type Content, contents } from '../hive/contents.ts';
+import { type Content, contents, type Ink } from '../hive/contents.ts';
 import type { BarView } from '../colony/view.ts';
 import { edgeOf, farKindOf, type Kind, markDefs, markFill, type MarkKey, sharedPrefix } from './marks.ts';
 import { type Edges, leftOf, type Lens, middleOf, placeEdges, widthOf } from './places.ts';
@@ -74,18 +74,22 @@ export function stripBody(bars: readonly BarView[], options: StripOptions): Stri
   const frame = frameOf(bars, options);
   const marks: MarkKey[] = [];
   const bottoms = new Map<number, number>();
-  let drawn = '';
+  const drawn: Record<Ink, string> = { guessed: '', 'worked out': '', seen: '' };
+  const bees = { large: '', small: '' };
   let above = '';
   for (const bar of bars) {
     const hung = comb(bar, frame, marks);
     bottoms.set(bar.place, hung.bottom);
-    drawn += hung.markup;
+    drawn[hung.ink] += hung.markup;
+    bees[isLarge(frame, bar.place) ? 'large' : 'small'] += beeEdge(bar, hung.bottom, frame);
     above += onTop(bar, hung.bottom, frame);
   }
+  const combs = Object.entries(drawn).map(([ink, markup]) => (markup === '' ? '' : element('g', edgeOf(ink as Ink), markup)));
+  const edges = (bees.large === '' ? '' : beads(bees.large, 2.3, 1.4)) + (bees.small === '' ? '' : beads(bees.small, 1.5, 1.5));
   const markup = element(
     'g',
     { 'data-top': frame.combTop, 'data-full': frame.taper.combDepthMm * frame.scale },
-    trough(frame) + tops(bars, frame) + drawn + boards(frame) + above + numbers(bars, frame) + pointer(frame),
+    trough(frame) + tops(bars, frame) + combs.join('') + edges + boards(frame) + above + numbers(bars, frame) + pointer(frame),
   );
   return { markup, marks, edges: frame.edges, barTop: frame.barTop, floor: frame.floor, bottoms };
 }
@@ -156,14 +160,22 @@ function combSpan(frame: Frame, place: number): { x: number; width: number } {
   return { x: leftOf(frame.edges, place) + (wide - width) / 2, width };
 }
 
-function comb(bar: BarView, frame: Frame, marks: MarkKey[]): { markup: string; bottom: number } {
-  if (bar.kind === 'bare') return { markup: '', bottom: frame.combTop };
+interface Hanging {
+  readonly markup: string;
+  readonly ink: Ink;
+  readonly bottom: number;
+}
+
+function comb(bar: BarView, frame: Frame, marks: MarkKey[]): Hanging {
+  if (bar.kind === 'bare') return { markup: '', ink: bar.ink, bottom: frame.combTop };
   const { x, width } = combSpan(frame, bar.place);
-  const depthOf = (share: number) => depthOfShare(frame.taper, share) * frame.scale;
+  // Edges are rounded before heights are taken, so that layers neither gap nor add up to another depth.
+  const depthOf = (share: number) => Math.round(depthOfShare(frame.taper, share) * frame.scale * 100) / 100;
   if (bar.kind === 'unknown' || bar.shares === null) {
     const height = depthOf(bar.built > 0 ? bar.built : 1);
-    const hollow = element('rect', { x, y: frame.combTop, width, height, fill: 'none', ...edgeOf('guessed') });
-    return { markup: element('g', { class: 'unknown', 'data-place': bar.place }, hollow), bottom: frame.combTop + height };
+    const hollow = element('rect', { x, y: frame.combTop, width, height, fill: 'none' });
+    const markup = element('g', { class: 'unknown', 'data-place': bar.place }, hollow);
+    return { markup, ink: 'guessed', bottom: frame.combTop + height };
   }
   let sum = 0;
   let inside = '';
@@ -175,9 +187,8 @@ function comb(bar: BarView, frame: Frame, marks: MarkKey[]): { markup: string; b
     marks.push({ kind, ink: bar.ink });
     inside += element('rect', { x, y: frame.combTop + from, width, height: to - from, fill: markFill(frame.prefix, kind, bar.ink) });
   }
-  const height = depthOf(bar.built);
-  const group = { class: 'comb', 'data-place': bar.place, ...edgeOf(bar.ink) };
-  return { markup: element('g', group, inside), bottom: frame.combTop + height };
+  const markup = element('g', { class: 'comb', 'data-place': bar.place }, inside);
+  return { markup, ink: bar.ink, bottom: frame.combTop + depthOf(bar.built) };
 }
 
 /** Shares in the order they are drawn, from the top; in the far density summed to four kinds. */
@@ -188,21 +199,25 @@ export function layersOf(shares: Readonly<Record<Content, number>>, near: boolea
   return farLayerOrder.map((kind) => [kind, sums[kind]] as const);
 }
 
-/** Bees along the comb from its tip upwards (in the far density along one side), queen cells at the tip, the queen upon it. */
+/** Bees along the comb from its tip upwards, as far as they cover it; in the far density along one side. */
+function beeEdge(bar: BarView, bottom: number, frame: Frame): string {
+  if (bar.kind === 'bare' || bar.bees === null || bar.bees <= 0) return '';
+  const { x, width } = combSpan(frame, bar.place);
+  const large = isLarge(frame, bar.place);
+  const rise = Math.max(0, (bottom - frame.combTop) * Math.min(1, bar.bees));
+  const out = large ? 2.2 : 1.5;
+  const foot = Math.min(bottom + out, frame.floor - 2);
+  const start = large ? `M${px(x - out)} ${px(bottom - rise)}V${px(foot)}` : `M${px(x)} ${px(foot)}`;
+  return `${start}H${px(x + width + out)}V${px(bottom - rise)}`;
+}
+
+/** Queen cells at the tip, the queen upon the comb. */
 function onTop(bar: BarView, bottom: number, frame: Frame): string {
   if (bar.kind === 'bare') return '';
   const { x, width } = combSpan(frame, bar.place);
   const large = isLarge(frame, bar.place);
   const middle = x + width / 2;
   let markup = '';
-  if (bar.bees !== null && bar.bees > 0) {
-    const rise = Math.max(0, (bottom - frame.combTop) * Math.min(1, bar.bees));
-    const out = large ? 2.2 : 1.5;
-    const foot = Math.min(bottom + out, frame.floor - 2);
-    const start = large ? `M${px(x - out)} ${px(bottom - rise)}V${px(foot)}` : `M${px(x)} ${px(foot)}`;
-    const d = `${start}H${px(x + width + out)}V${px(bottom - rise)}`;
-    markup += beads(d, large ? 2.3 : 1.5, large ? 1.4 : 1.5);
-  }
   const states = cellStatesOf(bar.cells);
   const size = large ? 1.2 : 0.95;
   const y = Math.min(bottom - 5 * size, frame.floor - 10 * size - 2);

@@ -13,8 +13,11 @@ export function px(value: number): string {
   return text;
 }
 
+const unsafe = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff&<>"]/;
+
 /** Text made safe for element content and for attribute values in double quotes. */
 export function safe(text: string): string {
+  if (!unsafe.test(text)) return text;
   return text
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
     .replaceAll('&', '&amp;')
