@@ -13,5 +13,16 @@ import { temper } from './rule-temper.ts';
 import { visitDue } from './rule-visit-due.ts';
 
 export const rules: readonly Rule[] = [
-  stopSign, storesLow, leaveShut, queenCells, layingWorkers, askSign, giveRoom, noEggs, newSwarm, visitDue, temper, poorPattern,
+  stopSign,
+  storesLow,
+  leaveShut,
+  queenCells,
+  layingWorkers,
+  askSign,
+  giveRoom,
+  noEggs,
+  newSwarm,
+  visitDue,
+  temper,
+  poorPattern,
 ];

@@ -19,10 +19,20 @@ export interface Stop {
 
 /** The stops of a round, the longest need first. `kept` is the weighed advice of all colonies. */
 export function planRound(
-  colonies: readonly { readonly colony: Id }[], kept: readonly Advice[], day: Day, book: FigureBook = printedBook,
+  colonies: readonly { readonly colony: Id }[],
+  kept: readonly Advice[],
+  day: Day,
+  book: FigureBook = printedBook,
 ): readonly Stop[] {
   return colonies
-    .map(({ colony }) => stopOf(colony, kept.filter((advice) => advice.colony === colony), day, book))
+    .map(({ colony }) =>
+      stopOf(
+        colony,
+        kept.filter((advice) => advice.colony === colony),
+        day,
+        book,
+      ),
+    )
     .map((stop, index) => ({ stop, index, class: classOf(stop), need: needOf(stop, day, book) }))
     .sort((a, b) => a.class - b.class || b.need - a.need || a.index - b.index)
     .map(({ stop }) => stop);
@@ -30,7 +40,9 @@ export function planRound(
 
 function stopOf(colony: Id, advice: readonly Advice[], day: Day, book: FigureBook): Stop {
   const now = advice.filter((each) => each.window.earliest <= day).sort((a, b) => b.weight - a.weight);
-  const ahead = advice.filter((each) => each.window.earliest > day).sort((a, b) => need(b, day, book) - need(a, day, book));
+  const ahead = advice
+    .filter((each) => each.window.earliest > day)
+    .sort((a, b) => need(b, day, book) - need(a, day, book));
   const [first = null, ...more] = [...now, ...ahead];
   const verb = now.find((each) => each.verb !== 'no visit')?.verb ?? 'no visit';
   return { colony, verb, first, more, turnsUp: turnsUp(verb, now, ahead) };
@@ -38,7 +50,11 @@ function stopOf(colony: Id, advice: readonly Advice[], day: Day, book: FigureBoo
 
 function turnsUp(verb: Verb, now: readonly Advice[], ahead: readonly Advice[]): Day | null {
   if (verb === 'leave shut') {
-    const latest = now.filter((each) => each.verb === 'leave shut').map((each) => each.window.latest).sort().at(-1);
+    const latest = now
+      .filter((each) => each.verb === 'leave shut')
+      .map((each) => each.window.latest)
+      .sort()
+      .at(-1);
     return latest === undefined ? null : addDays(latest, 1);
   }
   if (now.length > 0) return null;
@@ -90,7 +106,7 @@ export function fitMinutes(stops: readonly Stop[], minutes: number, book: Figure
 
 /** Minutes a stop takes today; 0 when nothing is done there today. */
 export function minutesOf(stop: Stop, book: FigureBook): number {
-  if (stop.first === null || stop.turnsUp !== null && stop.verb !== 'leave shut') return 0;
+  if (stop.first === null || (stop.turnsUp !== null && stop.verb !== 'leave shut')) return 0;
   if (stop.verb === 'open') return value(book, 'visit-minutes');
   if (stop.verb === 'glance') return value(book, 'glance-minutes');
   const all = [stop.first, ...stop.more];

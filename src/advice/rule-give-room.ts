@@ -9,7 +9,15 @@ import type { Celsius } from '../numbers/units.ts';
 import { holds, type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Cite, Forbid, Saying } from './advice.ts';
 import {
-  daySlot, figureNumber, fromEntries, numberSlot, placeSlot, placesSlot, rangeSlot, saying, windowSlot,
+  daySlot,
+  figureNumber,
+  fromEntries,
+  numberSlot,
+  placeSlot,
+  placesSlot,
+  rangeSlot,
+  saying,
+  windowSlot,
 } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
 import { broodEdge, broodPlaces, lastOpening, nestEntries, outsideHarm, weatherCite } from './view-facts.ts';
@@ -38,11 +46,23 @@ function giveBar(facts: Facts, room: RoomReading, edge: number, found: Window): 
   const { view } = facts;
   const gone = daysLeft(facts, room) === 0;
   return {
-    rule: 'give-room', colony: view.colony, day: view.day, verb: 'open', act: 'give a bare bar', places: [edge], window: found,
+    rule: 'give-room',
+    colony: view.colony,
+    day: view.day,
+    verb: 'open',
+    act: 'give a bare bar',
+    places: [edge],
+    window: found,
     say: saying('room.say', { place: placeSlot(edge, nestCite(facts)), ...when(facts, room, found) }),
-    reasons: [...reasons(facts, room), saying('room.lead', { days: figureNumber(facts.book, 'bar-draw-days', 'days') })],
+    reasons: [
+      ...reasons(facts, room),
+      saying('room.lead', { days: figureNumber(facts.book, 'bar-draw-days', 'days') }),
+    ],
     chance: null,
-    wouldChange: [saying('room.change-nectar'), saying('room.change-cold', { least: figureNumber(facts.book, 'room-least-night', 'degC') })],
+    wouldChange: [
+      saying('room.change-nectar'),
+      saying('room.change-cold', { least: figureNumber(facts.book, 'room-least-night', 'degC') }),
+    ],
     forbids: barForbids(facts, found),
     cautions: ['stings', 'smoker'],
     weight: gone ? weights.roomGone : weights.room,
@@ -52,9 +72,18 @@ function giveBar(facts: Facts, room: RoomReading, edge: number, found: Window): 
 function troughFull(facts: Facts, room: RoomReading, found: Window): Advice {
   const { view } = facts;
   return {
-    rule: 'give-room', colony: view.colony, day: view.day, verb: 'open', act: 'open', places: [], window: found,
+    rule: 'give-room',
+    colony: view.colony,
+    day: view.day,
+    verb: 'open',
+    act: 'open',
+    places: [],
+    window: found,
     say: saying('room.full', when(facts, room, found)),
-    reasons: [...reasons(facts, room), saying('room.full-why', { bars: numberSlot(view.hiveBars, 'bars', nestCite(facts)) })],
+    reasons: [
+      ...reasons(facts, room),
+      saying('room.full-why', { bars: numberSlot(view.hiveBars, 'bars', nestCite(facts)) }),
+    ],
     chance: null,
     wouldChange: [saying('room.change-nectar')],
     forbids: barForbids(facts, found),
@@ -69,13 +98,21 @@ function holdBack({ view, book }: Facts, low: Celsius, typedBy: Cite): Advice {
   const lowSlot = numberSlot(low, 'degC', typedBy);
   const least = figureNumber(book, 'room-least-night', 'degC');
   return {
-    rule: 'give-room', colony: view.colony, day: view.day, verb: 'no visit', act: 'wait', places: [], window: tonight,
+    rule: 'give-room',
+    colony: view.colony,
+    day: view.day,
+    verb: 'no visit',
+    act: 'wait',
+    places: [],
+    window: tonight,
     say: saying('room.hold', { low: lowSlot, least }),
     reasons: [saying('room.hold-why')],
     chance: null,
     wouldChange: [saying('room.hold-change', { least })],
     forbids: (['give a bare bar', 'give several bare bars'] as const).map((act) => ({
-      act, window: tonight, why: saying('room.hold-why'),
+      act,
+      window: tonight,
+      why: saying('room.hold-why'),
     })),
     cautions: [],
     weight: weights.holdBar,
@@ -84,7 +121,11 @@ function holdBack({ view, book }: Facts, low: Celsius, typedBy: Cite): Advice {
 
 function barForbids({ book }: Facts, found: Window): readonly Forbid[] {
   return [
-    { act: 'give several bare bars', window: found, why: saying('room.several', { n: figureNumber(book, 'most-unbuilt-bars', 'bars') }) },
+    {
+      act: 'give several bare bars',
+      window: found,
+      why: saying('room.several', { n: figureNumber(book, 'most-unbuilt-bars', 'bars') }),
+    },
     { act: 'spread the brood', window: found, why: saying('room.spread') },
   ];
 }
@@ -93,15 +134,20 @@ function reasons(facts: Facts, room: RoomReading): readonly Saying[] {
   const { view, book } = facts;
   const cite = nestCite(facts);
   const opened = lastOpening(view);
-  const seen = opened === null
-    ? []
-    : [saying('room.seen', {
-        places: placesSlot(broodPlaces(view, book), cite), day: daySlot(opened.day, { kind: 'entry', id: opened.entry }),
-      })];
+  const seen =
+    opened === null
+      ? []
+      : [
+          saying('room.seen', {
+            places: placesSlot(broodPlaces(view, book), cite),
+            day: daySlot(opened.day, { kind: 'entry', id: opened.entry }),
+          }),
+        ];
   return [
     ...seen,
     saying('room.flow', {
-      emerging: rangeSlot(room.emergingPerDay, 'per day', cite), laid: rangeSlot(room.laidPerDay, 'per day', cite),
+      emerging: rangeSlot(room.emergingPerDay, 'per day', cite),
+      laid: rangeSlot(room.laidPerDay, 'per day', cite),
       nectar: rangeSlot(room.nectarPerDay, 'per day', cite),
     }),
     saying('room.empty', { cells: rangeSlot(room.empty, 'cells', cite) }),

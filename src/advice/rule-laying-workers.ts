@@ -29,18 +29,31 @@ export const layingWorkers: Rule = {
     if (seen.length === 0 && view.queen.state !== 'laying workers' && view.queen.state !== 'drone layer') return [];
     const window = outsideHarm(view, soon(view.day, value(book, 'act-soon-days')));
     if (window === null) return [];
-    if (view.queen.state === 'laying workers') return [advice(facts, window, seen, 'workers', 'test with a comb of eggs')];
+    if (view.queen.state === 'laying workers')
+      return [advice(facts, window, seen, 'workers', 'test with a comb of eggs')];
     if (view.queen.state === 'drone layer') return [advice(facts, window, seen, 'drone', 'requeen')];
     return [advice(facts, window, seen, 'again', 'open')];
   },
 };
 
-function advice(facts: Facts, window: Advice['window'], seen: readonly Seen[], key: 'workers' | 'drone' | 'again', act: Advice['act']): Advice {
+function advice(
+  facts: Facts,
+  window: Advice['window'],
+  seen: readonly Seen[],
+  key: 'workers' | 'drone' | 'again',
+  act: Advice['act'],
+): Advice {
   const { view, book } = facts;
   const cite = fromEntries(view.queen.from, 'laying-workers-onset');
   const until = windowOf(view.day, addDays(window.latest, value(book, 'requeen-think-days')));
   return {
-    rule: 'laying-workers', colony: view.colony, day: view.day, verb: 'open', act, places: [], window,
+    rule: 'laying-workers',
+    colony: view.colony,
+    day: view.day,
+    verb: 'open',
+    act,
+    places: [],
+    window,
     say: saying(`layers.${key}`, { window: windowSlot(window, cite) }),
     reasons: [...seen.map(seenSaying), ...laid(facts, cite), ...why(facts, key)],
     chance: null,
@@ -54,12 +67,15 @@ function advice(facts: Facts, window: Advice['window'], seen: readonly Seen[], k
 function why({ book }: Facts, key: 'workers' | 'drone' | 'again'): readonly Saying[] {
   const onset = saying('layers.onset', { days: figureRange(book, 'laying-workers-onset', 'days') });
   if (key === 'workers') return [onset, saying('layers.open-brood')];
-  if (key === 'drone') return [saying('layers.drone-why', { days: figureNumber(book, 'queen-mating-deadline', 'days') })];
+  if (key === 'drone')
+    return [saying('layers.drone-why', { days: figureNumber(book, 'queen-mating-deadline', 'days') })];
   return [saying('layers.young'), onset];
 }
 
 function laid({ view }: Facts, cite: Cite): readonly Saying[] {
-  return view.queen.lastLaid === null ? [] : [saying('layers.worker-brood', { window: windowSlot(view.queen.lastLaid, cite) })];
+  return view.queen.lastLaid === null
+    ? []
+    : [saying('layers.worker-brood', { window: windowSlot(view.queen.lastLaid, cite) })];
 }
 
 function seenSaying(seen: Seen): Saying {

@@ -15,16 +15,20 @@ import { weights } from './weights.ts';
 export const leaveShut: Rule = {
   key: 'leave-shut',
   about: 'Says on which days a look does harm, and until when.',
-  advise: (facts) => [virgin(facts), introduced(facts), newlyLaying(facts), cold(facts), justOpened(facts)].filter((advice) => advice !== null),
+  advise: (facts) =>
+    [virgin(facts), introduced(facts), newlyLaying(facts), cold(facts), justOpened(facts)].filter(
+      (advice) => advice !== null,
+    ),
 };
 
 function virgin(facts: Facts): Advice | null {
   const { queen, cells } = facts.view;
   if (queen.virginDays === null || !holds(queen.virginDays, facts.view.day)) return null;
   const cite = fromEntries(queen.from, 'queen-first-egg-age', 'queen-total-days');
-  const seen = cells === null || cells.places.length === 0
-    ? []
-    : [saying('shut.cells', { places: placesSlot(cells.places, fromEntries(cells.from, 'queen-total-days')) })];
+  const seen =
+    cells === null || cells.places.length === 0
+      ? []
+      : [saying('shut.cells', { places: placesSlot(cells.places, fromEntries(cells.from, 'queen-total-days')) })];
   const due = queen.firstEggs === null ? [] : [saying('eggs.due', { window: windowSlot(queen.firstEggs, cite) })];
   const window = windowOf(facts.view.day, queen.virginDays.latest);
   return shut(facts, window, {
@@ -39,7 +43,9 @@ function virgin(facts: Facts): Advice | null {
 /** A queen that the keeper gave. */
 function introduced(facts: Facts): Advice | null {
   const { view, book } = facts;
-  const given = view.events.findLast(({ event, day }) => event.kind === 'queen began' && event.how === 'introduced' && day <= view.day);
+  const given = view.events.findLast(
+    ({ event, day }) => event.kind === 'queen began' && event.how === 'introduced' && day <= view.day,
+  );
   if (given === undefined || (view.queen.eggs === 'seen' && (lastOpening(view)?.day ?? '') > given.day)) return null;
   const window = windowOf(view.day, addDays(given.day, value(book, 'introduced-rest-days')));
   if (window.latest < view.day) return null;
@@ -61,7 +67,10 @@ function newlyLaying(facts: Facts): Advice | null {
   if (window.latest < view.day || view.day < view.queen.firstEggs.earliest) return null;
   const cite = fromEntries(view.queen.from, 'new-laying-rest-days');
   return shut(facts, window, {
-    say: saying('shut.new-queen', { day: daySlot(window.latest, cite), window: windowSlot(view.queen.firstEggs, cite) }),
+    say: saying('shut.new-queen', {
+      day: daySlot(window.latest, cite),
+      window: windowSlot(view.queen.firstEggs, cite),
+    }),
     reasons: [saying('shut.new-queen-why'), restReason(facts, 'new-laying-rest-days')],
     wouldChange: [saying('shut.change-outside')],
     why: saying('shut.new-queen-why'),
@@ -78,12 +87,20 @@ function cold(facts: Facts): Advice | null {
   const why = saying('shut.cold-why');
   const given: Given = {
     say: saying(tooColdToGlance ? 'shut.colder' : 'shut.cold', {
-      high: numberSlot(high, 'degC', weatherCite(facts)), least: figureNumber(book, least, 'degC'),
+      high: numberSlot(high, 'degC', weatherCite(facts)),
+      least: figureNumber(book, least, 'degC'),
     }),
-    reasons: [why], wouldChange: [saying('shut.change-warm', { least: figureNumber(book, 'open-brood-least-temp', 'degC') })],
-    why, weight: weights.cold,
+    reasons: [why],
+    wouldChange: [saying('shut.change-warm', { least: figureNumber(book, 'open-brood-least-temp', 'degC') })],
+    why,
+    weight: weights.cold,
   };
-  return shut(facts, windowOf(view.day), given, tooColdToGlance ? ['open', 'lift brood', 'glance'] : ['open', 'lift brood']);
+  return shut(
+    facts,
+    windowOf(view.day),
+    given,
+    tooColdToGlance ? ['open', 'lift brood', 'glance'] : ['open', 'lift brood'],
+  );
 }
 
 function justOpened(facts: Facts): Advice | null {
@@ -114,8 +131,17 @@ function shut({ view }: Facts, window: Window, given: Given, acts: readonly Act[
   const { why, ...rest } = given;
   const forbids: readonly Forbid[] = acts.map((act) => ({ act, window, why }));
   return {
-    rule: 'leave-shut', colony: view.colony, day: view.day, verb: 'leave shut', act: 'wait', places: [], window, chance: null, cautions: [],
-    forbids, ...rest,
+    rule: 'leave-shut',
+    colony: view.colony,
+    day: view.day,
+    verb: 'leave shut',
+    act: 'wait',
+    places: [],
+    window,
+    chance: null,
+    cautions: [],
+    forbids,
+    ...rest,
   };
 }
 

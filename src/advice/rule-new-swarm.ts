@@ -26,7 +26,9 @@ export const newSwarm: Rule = {
     if (hived === null) return [];
     const age = daysBetween(hived.day, view.day);
     if (age < 0 || age > value(book, 'new-swarm-days')) return [];
-    return [straightComb(facts, hived), feedIt(facts, hived), firstEggs(facts, hived)].filter((advice) => advice !== null);
+    return [straightComb(facts, hived), feedIt(facts, hived), firstEggs(facts, hived)].filter(
+      (advice) => advice !== null,
+    );
   },
 };
 
@@ -42,14 +44,23 @@ function straightComb(facts: Facts, hived: Hived): Advice | null {
   const bent = last !== null && last.straight !== 'straight';
   const softUntil = addDays(hived.day, rangeOf(book, 'soft-comb-days').high);
   if (view.day > softUntil && !bent) return null;
-  const from = last === null || bent ? addDays(hived.day, value(book, 'swarm-settle-days')) : addDays(last.day, value(book, 'straight-again-days'));
+  const from =
+    last === null || bent
+      ? addDays(hived.day, value(book, 'swarm-settle-days'))
+      : addDays(last.day, value(book, 'straight-again-days'));
   const earliest = later(view.day, from);
   const latest = later(earliest, addDays(hived.day, value(book, 'soft-comb-days')));
   if (!bent && earliest > softUntil) return null;
   const window = windowOf(earliest, latest);
   const places = lastCombs(view);
   return {
-    rule: 'new-swarm', colony: view.colony, day: view.day, verb: 'glance', act: bent ? 'bend comb straight' : 'glance', places, window,
+    rule: 'new-swarm',
+    colony: view.colony,
+    day: view.day,
+    verb: 'glance',
+    act: bent ? 'bend comb straight' : 'glance',
+    places,
+    window,
     say: sayStraight(hived, window, bent ? last : null, places),
     reasons: [
       saying('swarm.hived', { day: daySlot(hived.day, hived.cite) }),
@@ -63,7 +74,12 @@ function straightComb(facts: Facts, hived: Hived): Advice | null {
   };
 }
 
-function sayStraight(hived: Hived, window: Window, bent: VisitSummary | null, places: readonly number[]): Advice['say'] {
+function sayStraight(
+  hived: Hived,
+  window: Window,
+  bent: VisitSummary | null,
+  places: readonly number[],
+): Advice['say'] {
   const slot = windowSlot(window, hived.cite);
   if (bent === null) return saying('swarm.glance', { window: slot });
   const seen = { window: slot, seen: daySlot(bent.day, byEntry(bent.entry)) };
@@ -73,8 +89,11 @@ function sayStraight(hived: Hived, window: Window, bent: VisitSummary | null, pl
 
 /** The last two bars with comb, away from the entrance. */
 function lastCombs(view: ColonyView): readonly number[] {
-  const built = view.bars.filter((bar) => bar.kind === 'comb').map((bar) => bar.place).sort((a, b) => a - b);
-  return view.entrance === 'last' ? built.slice(0, 2).reverse() : built.slice(-2).reverse();
+  const built = view.bars
+    .filter((bar) => bar.kind === 'comb')
+    .map((bar) => bar.place)
+    .sort((a, b) => a - b);
+  return view.entrance === 'last' ? built.slice(0, 2).reverse() : built.toReversed().slice(0, 2);
 }
 
 function feedIt(facts: Facts, hived: Hived): Advice | null {
@@ -82,12 +101,19 @@ function feedIt(facts: Facts, hived: Hived): Advice | null {
   const fed = lastEvent(view, 'fed');
   const until = addDays(hived.day, rangeOf(book, 'soft-comb-days').high);
   if (view.day > until) return null;
-  if (fed !== null && fed.day >= hived.day && daysBetween(fed.day, view.day) < value(book, 'fed-enough-days')) return null;
+  if (fed !== null && fed.day >= hived.day && daysBetween(fed.day, view.day) < value(book, 'fed-enough-days'))
+    return null;
   if ((view.room?.nectarPerDay.low ?? 0) > 0) return null;
   const earliest = later(view.day, hived.day);
   const window = windowOf(earliest, later(earliest, addDays(hived.day, value(book, 'swarm-provision-days'))));
   return {
-    rule: 'new-swarm', colony: view.colony, day: view.day, verb: 'no visit', act: 'feed', places: [], window,
+    rule: 'new-swarm',
+    colony: view.colony,
+    day: view.day,
+    verb: 'no visit',
+    act: 'feed',
+    places: [],
+    window,
     say: saying('swarm.feed', { window: windowSlot(window, hived.cite) }),
     reasons: [
       saying('swarm.hived', { day: daySlot(hived.day, hived.cite) }),
@@ -106,12 +132,21 @@ function firstEggs(facts: Facts, hived: Hived): Advice | null {
   if (view.queen.eggs === 'seen') return null;
   const cite = fromEntries(view.queen.from, 'swarm-first-eggs');
   const expected = view.queen.firstEggs ?? rangeWindow(facts, hived);
-  const due = outsideHarm(view, windowOf(addDays(expected.latest, 0), addDays(expected.latest, value(book, 'act-soon-days'))));
+  const due = outsideHarm(
+    view,
+    windowOf(addDays(expected.latest, 0), addDays(expected.latest, value(book, 'act-soon-days'))),
+  );
   if (due === null) return null;
   const untouched = windowOf(hived.day, addDays(expected.earliest, -1));
   const quiet = untouched.latest >= untouched.earliest && untouched.latest < due.earliest;
   return {
-    rule: 'new-swarm', colony: view.colony, day: view.day, verb: 'open', act: 'open', places: [], window: due,
+    rule: 'new-swarm',
+    colony: view.colony,
+    day: view.day,
+    verb: 'open',
+    act: 'open',
+    places: [],
+    window: due,
     say: saying('swarm.first-eggs', { window: windowSlot(due, cite) }),
     reasons: [
       saying('swarm.hived', { day: daySlot(hived.day, hived.cite) }),
@@ -121,7 +156,13 @@ function firstEggs(facts: Facts, hived: Hived): Advice | null {
     chance: null,
     wouldChange: [saying('swarm.change-eggs')],
     forbids: quiet
-      ? [{ act: 'lift brood', window: untouched, why: saying('swarm.untouched', { day: daySlot(expected.earliest, cite) }) }]
+      ? [
+          {
+            act: 'lift brood',
+            window: untouched,
+            why: saying('swarm.untouched', { day: daySlot(expected.earliest, cite) }),
+          },
+        ]
       : [],
     cautions: ['stings', 'smoker'],
     weight: weights.firstEggs,

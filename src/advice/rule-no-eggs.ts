@@ -35,8 +35,16 @@ function nextLook(facts: Facts, seenOn: Day, seenCite: Cite): Advice | null {
   const cite = queenCite(facts);
   const seen = daySlot(seenOn, seenCite);
   return {
-    rule: 'no-eggs', colony: view.colony, day: view.day, verb: wait ? 'no visit' : 'open', act: wait ? 'wait' : 'open', places: [], window,
-    say: wait ? saying('eggs.wait', { day: daySlot(telling, cite), seen }) : saying('eggs.look', { window: windowSlot(window, cite), seen }),
+    rule: 'no-eggs',
+    colony: view.colony,
+    day: view.day,
+    verb: wait ? 'no visit' : 'open',
+    act: wait ? 'wait' : 'open',
+    places: [],
+    window,
+    say: wait
+      ? saying('eggs.wait', { day: daySlot(telling, cite), seen })
+      : saying('eggs.look', { window: windowSlot(window, cite), seen }),
     reasons: [...reasons(facts), ...lookedAt(facts), saying('eggs.look-for')],
     chance: missedCells(facts),
     wouldChange: [saying('eggs.change-eggs'), saying('eggs.change-cells')],
@@ -53,9 +61,20 @@ function testComb(facts: Facts, seenOn: Day, seenCite: Cite): Advice | null {
   const cite = queenCite(facts);
   const answer = addDays(window.latest, rangeOf(book, 'test-comb-days').high);
   return {
-    rule: 'no-eggs', colony: view.colony, day: view.day, verb: 'open', act: 'test with a comb of eggs', places: [], window,
+    rule: 'no-eggs',
+    colony: view.colony,
+    day: view.day,
+    verb: 'open',
+    act: 'test with a comb of eggs',
+    places: [],
+    window,
     say: saying('eggs.test', { window: windowSlot(window, cite), days: figureRange(book, 'test-comb-days', 'days') }),
-    reasons: [saying('eggs.none', { day: daySlot(seenOn, seenCite) }), ...reasons(facts), ...lookedAt(facts), saying('eggs.test-why')],
+    reasons: [
+      saying('eggs.none', { day: daySlot(seenOn, seenCite) }),
+      ...reasons(facts),
+      ...lookedAt(facts),
+      saying('eggs.test-why'),
+    ],
     chance: missedCells(facts),
     wouldChange: [saying('eggs.change-eggs'), saying('eggs.change-test')],
     forbids: dontReplace(facts, answer),
@@ -69,7 +88,8 @@ function isTestDue({ view, book }: Facts): boolean {
   const { lastLaid, firstEggs, virginDays } = view.queen;
   if (lastLaid === null) return false;
   const hopeless = addDays(lastLaid.latest, value(book, 'hopeless-after-days')) <= view.day;
-  const waiting = (firstEggs !== null && firstEggs.latest >= view.day) || (virginDays !== null && virginDays.latest >= view.day);
+  const waiting =
+    (firstEggs !== null && firstEggs.latest >= view.day) || (virginDays !== null && virginDays.latest >= view.day);
   return hopeless && !waiting;
 }
 
@@ -83,7 +103,12 @@ function reasons(facts: Facts): readonly Saying[] {
   const laid = queen.lastLaid === null ? [] : [saying('eggs.last-laid', { window: windowSlot(queen.lastLaid, cite) })];
   const due = queen.firstEggs === null ? [] : [saying('eggs.due', { window: windowSlot(queen.firstEggs, cite) })];
   const torn = queen.contradictory ? [saying('eggs.contradict')] : [];
-  return [...laid, ...due, ...torn, saying('eggs.stage', { days: figureNumber(facts.book, 'worker-egg-days', 'days') })];
+  return [
+    ...laid,
+    ...due,
+    ...torn,
+    saying('eggs.stage', { days: figureNumber(facts.book, 'worker-egg-days', 'days') }),
+  ];
 }
 
 /** How much was looked at: absence is only as good as the search. */
@@ -94,7 +119,8 @@ function lookedAt({ view }: Facts): readonly Saying[] {
   const cite = byEntry(seen.entry);
   return [
     saying(brushed === true ? 'eggs.search-brushed' : 'eggs.search', {
-      opened: numberSlot(barsOpened, 'bars', cite), all: numberSlot(barsInBay, 'bars', cite),
+      opened: numberSlot(barsOpened, 'bars', cite),
+      all: numberSlot(barsInBay, 'bars', cite),
     }),
   ];
 }
@@ -105,7 +131,13 @@ function missedCells({ view }: Facts): Chance | null {
   const few = view.search?.missAll.find((row) => row.cells > 1) ?? null;
   if (few === null || seen === null) return null;
   const cite = fromEntries([seen.entry], 'cell-seen-chance');
-  return { chance: few.chance, of: saying('eggs.missed', { n: numberSlot(few.cells, 'count', { kind: 'figure', key: 'cell-seen-chance' }) , day: daySlot(seen.day, cite) }) };
+  return {
+    chance: few.chance,
+    of: saying('eggs.missed', {
+      n: numberSlot(few.cells, 'count', { kind: 'figure', key: 'cell-seen-chance' }),
+      day: daySlot(seen.day, cite),
+    }),
+  };
 }
 
 function dontReplace(facts: Facts, until: Day): Advice['forbids'] {

@@ -25,10 +25,20 @@ export const poorPattern: Rule = {
     const percent = (value: number): ReturnType<typeof numberSlot> => numberSlot(value, 'percent', cite);
     return [
       {
-        rule: 'poor-pattern', colony: view.colony, day: view.day, verb: 'open', act: 'open', places: [], window,
+        rule: 'poor-pattern',
+        colony: view.colony,
+        day: view.day,
+        verb: 'open',
+        act: 'open',
+        places: [],
+        window,
         say: saying('pattern.again', { window: windowSlot(window, cite), percent: percent(solid.percent) }),
         reasons: [
-          saying('pattern.counted', { low: percent(solid.lo95), high: percent(solid.hi95), open: figureNumber(book, 'good-pattern', 'percent') }),
+          saying('pattern.counted', {
+            low: percent(solid.lo95),
+            high: percent(solid.hi95),
+            open: figureNumber(book, 'good-pattern', 'percent'),
+          }),
           saying('pattern.normal', { open: figureNumber(book, 'normal-open-cells', 'percent') }),
           saying('pattern.not-queen'),
           saying('pattern.emerged', { days: figureNumber(book, 'worker-sealed-days', 'days') }),

@@ -21,7 +21,8 @@ export const queenCells: Rule = {
     if (cells === null) return [];
     const { likelyKind } = cells;
     const { eggs } = facts.view.queen;
-    if (likelyKind === 'supersedure' || likelyKind === 'emergency' || eggs === 'none seen') return [leaveThem(facts, cells)];
+    if (likelyKind === 'supersedure' || likelyKind === 'emergency' || eggs === 'none seen')
+      return [leaveThem(facts, cells)];
     if (eggs === 'not looked') return [lookFirst(facts, cells)];
     return [cells.counts.sealed > 0 ? sealedSwarm(facts, cells) : openSwarm(facts, cells)];
   },
@@ -44,11 +45,20 @@ function leaveThem(facts: Facts, cells: CellsReading): Advice {
   const kind = cells.likelyKind;
   const key = kind === 'supersedure' || kind === 'emergency' ? kind : 'only';
   return {
-    ...base(facts, cells), verb: kind === 'supersedure' ? 'no visit' : 'leave shut', act: 'wait', window,
-    say: saying(`cells.leave-${key}`, { places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) }),
+    ...base(facts, cells),
+    verb: kind === 'supersedure' ? 'no visit' : 'leave shut',
+    act: 'wait',
+    window,
+    say: saying(`cells.leave-${key}`, {
+      places: placesSlot(cells.places, cite(cells)),
+      window: windowSlot(window, cite(cells)),
+    }),
     reasons: [counted(cells), saying(`cells.why-${key}`), ...emerges(cells)],
     wouldChange: [saying('cells.change-eggs')],
-    forbids: kind === 'supersedure' ? [dontCut(window, key)] : [dontCut(window, key), { act: 'open', window, why: saying('cells.dont-open') }],
+    forbids:
+      kind === 'supersedure'
+        ? [dontCut(window, key)]
+        : [dontCut(window, key), { act: 'open', window, why: saying('cells.dont-open') }],
     weight: weights.leaveCells,
   };
 }
@@ -58,8 +68,14 @@ function lookFirst(facts: Facts, cells: CellsReading): Advice {
   const { view, book } = facts;
   const window = soon(view.day, value(book, 'act-now-days'));
   return {
-    ...base(facts, cells), verb: 'open', act: 'open', window,
-    say: saying('cells.look-first', { places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) }),
+    ...base(facts, cells),
+    verb: 'open',
+    act: 'open',
+    window,
+    say: saying('cells.look-first', {
+      places: placesSlot(cells.places, cite(cells)),
+      window: windowSlot(window, cite(cells)),
+    }),
     reasons: [counted(cells), ...leaving(cells)],
     wouldChange: [saying('cells.change-eggs')],
     forbids: [dontCut(window, 'only')],
@@ -73,9 +89,20 @@ function openSwarm(facts: Facts, cells: CellsReading): Advice {
   const end = leaves === null ? addDays(view.day, value(book, 'act-soon-days')) : addDays(leaves.earliest, -1);
   const window = windowOf(view.day, later(view.day, end));
   return {
-    ...base(facts, cells), verb: 'open', act: 'split', window,
-    say: saying('cells.open-swarm', { kind: kindTerm(cells), places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) }),
-    reasons: [counted(cells), ...leaving(cells), saying('cells.age', { days: figureNumber(book, 'swarm-leaves-at-sealing', 'days') })],
+    ...base(facts, cells),
+    verb: 'open',
+    act: 'split',
+    window,
+    say: saying('cells.open-swarm', {
+      kind: kindTerm(cells),
+      places: placesSlot(cells.places, cite(cells)),
+      window: windowSlot(window, cite(cells)),
+    }),
+    reasons: [
+      counted(cells),
+      ...leaving(cells),
+      saying('cells.age', { days: figureNumber(book, 'swarm-leaves-at-sealing', 'days') }),
+    ],
     wouldChange: [saying('cells.change-none'), saying('cells.change-weather')],
     forbids: [],
     weight: weights.swarmLeaves,
@@ -89,18 +116,30 @@ function sealedSwarm(facts: Facts, cells: CellsReading): Advice {
   const slots = { places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) };
   if (gone) {
     return {
-      ...base(facts, cells), verb: 'glance', act: 'glance', window,
+      ...base(facts, cells),
+      verb: 'glance',
+      act: 'glance',
+      window,
       say: saying('cells.may-have-left', slots),
       reasons: [counted(cells), ...leaving(cells), saying('cells.fewer-bees')],
       wouldChange: [saying('cells.change-bees')],
-      forbids: [dontCut(windowOf(view.day, later(window.latest, cells.virginEmerges?.latest ?? window.latest)), 'left')],
+      forbids: [
+        dontCut(windowOf(view.day, later(window.latest, cells.virginEmerges?.latest ?? window.latest)), 'left'),
+      ],
       weight: weights.swarmLeaves,
     };
   }
   return {
-    ...base(facts, cells), verb: 'open', act: 'split', window,
+    ...base(facts, cells),
+    verb: 'open',
+    act: 'split',
+    window,
     say: saying('cells.sealed-swarm', slots),
-    reasons: [counted(cells), ...leaving(cells), saying('cells.age', { days: figureNumber(book, 'swarm-leaves-at-sealing', 'days') })],
+    reasons: [
+      counted(cells),
+      ...leaving(cells),
+      saying('cells.age', { days: figureNumber(book, 'swarm-leaves-at-sealing', 'days') }),
+    ],
     wouldChange: [saying('cells.change-weather')],
     forbids: [],
     weight: weights.swarmLeaves,
@@ -111,26 +150,35 @@ type Common = Pick<Advice, 'rule' | 'colony' | 'day' | 'places' | 'chance' | 'ca
 
 function base({ view }: Facts, cells: CellsReading): Common {
   return {
-    rule: 'queen-cells', colony: view.colony, day: view.day, places: [...cells.places].sort((a, b) => a - b), chance: null,
+    rule: 'queen-cells',
+    colony: view.colony,
+    day: view.day,
+    places: [...cells.places].sort((a, b) => a - b),
+    chance: null,
     cautions: ['stings', 'smoker', 'local code'],
   };
 }
 
 function counted(cells: CellsReading): Saying {
   return saying('cells.counted', {
-    open: numberSlot(cells.counts.open, 'count', counts(cells)), sealed: numberSlot(cells.counts.sealed, 'count', counts(cells)),
+    open: numberSlot(cells.counts.open, 'count', counts(cells)),
+    sealed: numberSlot(cells.counts.sealed, 'count', counts(cells)),
     places: placesSlot(cells.places, cite(cells)),
   });
 }
 
 function leaving(cells: CellsReading): readonly Saying[] {
-  const sealed = cells.sealed === null ? [] : [saying('cells.sealing', { window: windowSlot(cells.sealed, cite(cells)) })];
-  const leaves = cells.leaves === null ? [] : [saying('cells.leaves', { window: windowSlot(cells.leaves, cite(cells)) })];
+  const sealed =
+    cells.sealed === null ? [] : [saying('cells.sealing', { window: windowSlot(cells.sealed, cite(cells)) })];
+  const leaves =
+    cells.leaves === null ? [] : [saying('cells.leaves', { window: windowSlot(cells.leaves, cite(cells)) })];
   return [...sealed, ...leaves];
 }
 
 function emerges(cells: CellsReading): readonly Saying[] {
-  return cells.virginEmerges === null ? [] : [saying('cells.emerges', { window: windowSlot(cells.virginEmerges, cite(cells)) })];
+  return cells.virginEmerges === null
+    ? []
+    : [saying('cells.emerges', { window: windowSlot(cells.virginEmerges, cite(cells)) })];
 }
 
 function dontCut(window: Window, why: string): Forbid {
@@ -150,4 +198,3 @@ function counts(cells: CellsReading): Cite {
 function cite(cells: CellsReading): Cite {
   return fromEntries(cells.from, 'swarm-leaves-at-sealing', 'queen-total-days');
 }
-

@@ -15,8 +15,21 @@ import { weights } from './weights.ts';
 
 /** What is not done to a colony with a sign that means stop. Feeding without opening stays possible. */
 const stopped: readonly Act[] = [
-  'open', 'glance', 'lift brood', 'give a bare bar', 'give several bare bars', 'spread the brood', 'cut queen cells', 'split', 'unite',
-  'requeen', 'take honey', 'move combs', 'test with a comb of eggs', 'bend comb straight', 'mark the queen',
+  'open',
+  'glance',
+  'lift brood',
+  'give a bare bar',
+  'give several bare bars',
+  'spread the brood',
+  'cut queen cells',
+  'split',
+  'unite',
+  'requeen',
+  'take honey',
+  'move combs',
+  'test with a comb of eggs',
+  'bend comb straight',
+  'mark the queen',
 ];
 
 interface Seen {
@@ -47,14 +60,27 @@ function stop(facts: Facts, first: Seen, rest: readonly Seen[]): Advice {
   const { view, book, authority } = facts;
   const window = windowOf(view.day, later(view.day, addDays(first.day, value(book, 'sign-stop-days'))));
   const slots = { sign: term(`sign.${first.code}`), day: daySlot(first.day, byEntry(first.entry)) };
-  const call = authority === null
-    ? saying('sign.stop', slots)
-    : saying('sign.stop-call', { ...slots, name: nameSlot(authority.name), phone: nameSlot(authority.phone) });
+  const call =
+    authority === null
+      ? saying('sign.stop', slots)
+      : saying('sign.stop-call', { ...slots, name: nameSlot(authority.name), phone: nameSlot(authority.phone) });
   return {
-    rule: 'stop-sign', colony: view.colony, day: view.day, verb: 'leave shut', act: 'call the authority', places: [], window, say: call,
-    reasons: [...rest.map(seenSaying), saying('sign.no-diagnosis'), saying('sign.nothing-leaves'), saying('sign.stands', {
-      days: figureNumber(book, 'sign-stop-days', 'days'),
-    })],
+    rule: 'stop-sign',
+    colony: view.colony,
+    day: view.day,
+    verb: 'leave shut',
+    act: 'call the authority',
+    places: [],
+    window,
+    say: call,
+    reasons: [
+      ...rest.map(seenSaying),
+      saying('sign.no-diagnosis'),
+      saying('sign.nothing-leaves'),
+      saying('sign.stands', {
+        days: figureNumber(book, 'sign-stop-days', 'days'),
+      }),
+    ],
     chance: null,
     wouldChange: [saying('sign.change-authority')],
     forbids: stopped.map((act) => ({ act, window, why: saying('sign.stop-why', slots) })),
@@ -68,7 +94,13 @@ function ask(facts: Facts, first: Seen, rest: readonly Seen[]): Advice {
   const window = soon(view.day, value(book, 'act-soon-days'));
   const slots = { sign: term(`sign.${first.code}`), day: daySlot(first.day, byEntry(first.entry)) };
   return {
-    rule: 'ask-sign', colony: view.colony, day: view.day, verb: 'no visit', act: 'ask someone', places: [], window,
+    rule: 'ask-sign',
+    colony: view.colony,
+    day: view.day,
+    verb: 'no visit',
+    act: 'ask someone',
+    places: [],
+    window,
     say: saying('sign.ask', { ...slots, window: windowSlot(window, fromEntries([first.entry], 'act-soon-days')) }),
     reasons: [...rest.map(seenSaying), saying('sign.ask-why')],
     chance: null,

@@ -34,15 +34,35 @@ function feed(facts: Facts, left: StoresLeft, urgent: boolean): Advice {
   const within = urgent ? value(book, 'act-now-days') : value(book, 'act-soon-days');
   const window = windowOf(view.day, addDays(view.day, within));
   const read = lastOpening(view);
-  const seen = read === null ? [] : [saying('stores.read', { day: daySlot(read.day, byEntry(read.entry)), honey: rangeSlot(left.honeyKg, 'kg', cite) })];
-  const gap = left.reachKg.likely < left.honeyKg.likely ? [saying('stores.gap', { reach: rangeSlot(left.reachKg, 'kg', cite) })] : [];
+  const seen =
+    read === null
+      ? []
+      : [
+          saying('stores.read', {
+            day: daySlot(read.day, byEntry(read.entry)),
+            honey: rangeSlot(left.honeyKg, 'kg', cite),
+          }),
+        ];
+  const gap =
+    left.reachKg.likely < left.honeyKg.likely
+      ? [saying('stores.gap', { reach: rangeSlot(left.reachKg, 'kg', cite) })]
+      : [];
   return {
-    rule: 'stores-low', colony: view.colony, day: view.day, verb: 'no visit', act: 'feed', places: [], window,
+    rule: 'stores-low',
+    colony: view.colony,
+    day: view.day,
+    verb: 'no visit',
+    act: 'feed',
+    places: [],
+    window,
     say: saying(urgent ? 'stores.urgent' : 'stores.low', {
-      window: windowSlot(window, cite), reach: rangeSlot(left.reachKg, 'kg', cite), days: numberSlot(Math.floor(left.days.likely), 'days', cite),
+      window: windowSlot(window, cite),
+      reach: rangeSlot(left.reachKg, 'kg', cite),
+      days: numberSlot(Math.floor(left.days.likely), 'days', cite),
     }),
     reasons: [
-      ...seen, ...gap,
+      ...seen,
+      ...gap,
       saying('stores.eaters', { bees: rangeSlot(left.bees, 'bees', cite), days: rangeSlot(left.days, 'days', cite) }),
       saying('stores.short', { least: figureNumber(book, 'least-stores', 'kg') }),
     ],

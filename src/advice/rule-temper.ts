@@ -22,7 +22,10 @@ export const temper: Rule = {
     const judged = recent(facts).filter((visit) => visit.temper !== null);
     const last = judged.at(-1);
     if (last === undefined || !isBad(last)) return [];
-    const own = apart(facts, judged.filter((visit) => isBad(visit) && !isExcused(visit)));
+    const own = apart(
+      facts,
+      judged.filter((visit) => isBad(visit) && !isExcused(visit)),
+    );
     const enough = own.length >= value(facts.book, 'temper-bad-visits');
     if (!enough) return [watch(facts, last, own)];
     return [queenIsNew(facts) ? oldQueensBees(facts, last) : thinkOfQueen(facts, own)];
@@ -35,11 +38,27 @@ function watch(facts: Facts, last: VisitSummary, own: readonly VisitSummary[]): 
   const window = windowOf(view.day, addDays(view.day, value(book, 'visit-rest-days')));
   const needed = figureNumber(book, 'temper-bad-visits', 'count');
   return {
-    ...base(facts, last), act: 'wait', window,
-    say: saying('temper.once', { temper: term(`temper.${last.temper ?? 'edgy'}`), day: daySlot(last.day, byEntry(last.entry)) }),
+    ...base(facts, last),
+    act: 'wait',
+    window,
+    say: saying('temper.once', {
+      temper: term(`temper.${last.temper ?? 'edgy'}`),
+      day: daySlot(last.day, byEntry(last.entry)),
+    }),
     reasons: [
-      ...noted(last), saying('temper.else'),
-      saying('temper.so-far', { n: numberSlot(own.length, 'count', fromEntries(own.map((visit) => visit.entry), 'temper-apart-days')), needed }),
+      ...noted(last),
+      saying('temper.else'),
+      saying('temper.so-far', {
+        n: numberSlot(
+          own.length,
+          'count',
+          fromEntries(
+            own.map((visit) => visit.entry),
+            'temper-apart-days',
+          ),
+        ),
+        needed,
+      }),
     ],
     wouldChange: [saying('temper.change-calm'), saying('temper.change-again')],
     forbids: [{ act: 'requeen', window, why: saying('temper.dont-requeen') }],
@@ -54,12 +73,18 @@ function oldQueensBees(facts: Facts, last: VisitSummary): Advice {
   const window = windowOf(view.day, full > view.day ? full : view.day);
   const cite = fromEntries([last.entry], 'requeened-full-days');
   return {
-    ...base(facts, last), act: 'wait', window,
-    say: saying('temper.old-bees', { day: daySlot(window.latest, cite), temper: term(`temper.${last.temper ?? 'edgy'}`) }),
+    ...base(facts, last),
+    act: 'wait',
+    window,
+    say: saying('temper.old-bees', {
+      day: daySlot(window.latest, cite),
+      temper: term(`temper.${last.temper ?? 'edgy'}`),
+    }),
     reasons: [
       ...noted(last),
       saying('temper.turnover', {
-        first: figureNumber(book, 'requeened-first-workers', 'days'), half: figureNumber(book, 'requeened-half-days', 'days'),
+        first: figureNumber(book, 'requeened-first-workers', 'days'),
+        half: figureNumber(book, 'requeened-half-days', 'days'),
         full: figureNumber(book, 'requeened-full-days', 'days'),
       }),
     ],
@@ -74,17 +99,30 @@ function thinkOfQueen(facts: Facts, own: readonly VisitSummary[]): Advice {
   const last = own.at(-1) as VisitSummary;
   const first = own[0] as VisitSummary;
   const window = windowOf(view.day, addDays(view.day, value(book, 'requeen-think-days')));
-  const cite = fromEntries(own.map((visit) => visit.entry), 'requeen-think-days');
+  const cite = fromEntries(
+    own.map((visit) => visit.entry),
+    'requeen-think-days',
+  );
   return {
-    ...base(facts, last), verb: 'no visit', act: 'requeen', window,
+    ...base(facts, last),
+    verb: 'no visit',
+    act: 'requeen',
+    window,
     say: saying('temper.requeen', {
-      window: windowSlot(window, cite), first: daySlot(first.day, byEntry(first.entry)), last: daySlot(last.day, byEntry(last.entry)),
+      window: windowSlot(window, cite),
+      first: daySlot(first.day, byEntry(first.entry)),
+      last: daySlot(last.day, byEntry(last.entry)),
     }),
     reasons: [
-      saying('temper.times', { n: numberSlot(own.length, 'count', cite), apart: figureNumber(book, 'temper-apart-days', 'days') }),
-      ...noted(last), saying('temper.else'),
+      saying('temper.times', {
+        n: numberSlot(own.length, 'count', cite),
+        apart: figureNumber(book, 'temper-apart-days', 'days'),
+      }),
+      ...noted(last),
+      saying('temper.else'),
       saying('temper.turnover', {
-        first: figureNumber(book, 'requeened-first-workers', 'days'), half: figureNumber(book, 'requeened-half-days', 'days'),
+        first: figureNumber(book, 'requeened-first-workers', 'days'),
+        half: figureNumber(book, 'requeened-half-days', 'days'),
         full: figureNumber(book, 'requeened-full-days', 'days'),
       }),
     ],
@@ -98,14 +136,21 @@ type Common = Pick<Advice, 'rule' | 'colony' | 'day' | 'verb' | 'places' | 'chan
 
 function base({ view }: Facts, last: VisitSummary): Common {
   return {
-    rule: 'temper', colony: view.colony, day: view.day, verb: 'no visit', places: [], chance: null,
-    cautions: last.temper === 'stinging' || last.temperNotes.includes('followed people') ? ['stings', 'learners'] : ['stings'],
+    rule: 'temper',
+    colony: view.colony,
+    day: view.day,
+    verb: 'no visit',
+    places: [],
+    chance: null,
+    cautions:
+      last.temper === 'stinging' || last.temperNotes.includes('followed people') ? ['stings', 'learners'] : ['stings'],
   };
 }
 
 function noted(visit: VisitSummary): readonly Saying[] {
   return visit.temperNotes.map((note) =>
-    saying('temper.note', { note: term(`temper-note.${note}`), day: daySlot(visit.day, byEntry(visit.entry)) }));
+    saying('temper.note', { note: term(`temper-note.${note}`), day: daySlot(visit.day, byEntry(visit.entry)) }),
+  );
 }
 
 function recent({ view, book }: Facts): readonly VisitSummary[] {

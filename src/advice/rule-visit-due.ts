@@ -19,7 +19,8 @@ export const visitDue: Rule = {
   advise: (facts) => {
     const { view } = facts;
     const last = lastOpening(view);
-    if (last === null) return inVisitSeason(facts) && !isNewSwarm(facts) ? [never(facts)].filter((advice) => advice !== null) : [];
+    if (last === null)
+      return inVisitSeason(facts) && !isNewSwarm(facts) ? [never(facts)].filter((advice) => advice !== null) : [];
     if (last.cellsCut && !isPast(facts)) return [recheck(facts)].filter((advice) => advice !== null);
     if (!inVisitSeason(facts) || isNewSwarm(facts)) return [];
     return [usual(facts)].filter((advice) => advice !== null);
@@ -37,10 +38,15 @@ function recheck(facts: Facts): Advice | null {
   if (found === null) return null;
   const cite = fromEntries([last.entry], 'recheck-after-cutting');
   return {
-    ...base(facts, found), say: saying(found.late ? 'due.recheck-late' : 'due.recheck', {
-      window: windowSlot(found.window, cite), cut: daySlot(last.day, byEntry(last.entry)),
+    ...base(facts, found),
+    say: saying(found.late ? 'due.recheck-late' : 'due.recheck', {
+      window: windowSlot(found.window, cite),
+      cut: daySlot(last.day, byEntry(last.entry)),
     }),
-    reasons: [saying('due.recheck-why', { days: figureRange(book, 'recheck-after-cutting', 'days') }), saying('due.only-cells')],
+    reasons: [
+      saying('due.recheck-why', { days: figureRange(book, 'recheck-after-cutting', 'days') }),
+      saying('due.only-cells'),
+    ],
     wouldChange: [saying('due.change-swarm')],
     weight: weights.recheck,
   };
@@ -57,8 +63,10 @@ function usual(facts: Facts): Advice | null {
   if (found === null) return null;
   const cite = fromEntries([last.entry], key);
   return {
-    ...base(facts, found), say: saying(found.late ? 'due.late' : 'due.open', {
-      window: windowSlot(found.window, cite), last: daySlot(last.day, byEntry(last.entry)),
+    ...base(facts, found),
+    say: saying(found.late ? 'due.late' : 'due.open', {
+      window: windowSlot(found.window, cite),
+      last: daySlot(last.day, byEntry(last.entry)),
     }),
     reasons: [seasonReason(facts, swarming), ...seenThen(facts)],
     wouldChange: [saying('due.change-swarm'), saying('due.change-outside')],
@@ -72,8 +80,11 @@ function never(facts: Facts): Advice | null {
   if (found === null) return null;
   const cite = fromEntries([], 'act-soon-days');
   return {
-    ...base(facts, found), say: saying('due.never', { window: windowSlot(found.window, cite) }),
-    reasons: [saying('due.never-why')], wouldChange: [saying('due.change-outside')], weight: weights.visitDue,
+    ...base(facts, found),
+    say: saying('due.never', { window: windowSlot(found.window, cite) }),
+    reasons: [saying('due.never-why')],
+    wouldChange: [saying('due.change-outside')],
+    weight: weights.visitDue,
   };
 }
 
@@ -88,7 +99,13 @@ function due({ view, book }: Facts, window: Window): Due | null {
   const late = view.day > window.latest;
   const found = outsideHarm(view, windowOf(later(view.day, window.earliest), later(view.day, window.latest)));
   if (found === null) return null;
-  return { window: found.earliest > view.day ? found : windowOf(window.earliest < view.day ? window.earliest : found.earliest, found.latest), late };
+  return {
+    window:
+      found.earliest > view.day
+        ? found
+        : windowOf(window.earliest < view.day ? window.earliest : found.earliest, found.latest),
+    late,
+  };
 }
 
 /** A colony with a laying queen and its own grown bees may swarm. */
@@ -122,7 +139,15 @@ type Common = Omit<Advice, 'say' | 'reasons' | 'wouldChange' | 'weight'>;
 
 function base({ view }: Facts, found: Due): Common {
   return {
-    rule: 'visit-due', colony: view.colony, day: view.day, verb: 'open', act: 'open', places: [], window: found.window, chance: null,
-    forbids: [], cautions: ['stings', 'smoker'],
+    rule: 'visit-due',
+    colony: view.colony,
+    day: view.day,
+    verb: 'open',
+    act: 'open',
+    places: [],
+    window: found.window,
+    chance: null,
+    forbids: [],
+    cautions: ['stings', 'smoker'],
   };
 }

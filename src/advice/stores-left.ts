@@ -34,8 +34,15 @@ export function storesLeft(view: ColonyView, book: FigureBook, cold: boolean): S
   const lasting = timesRange(reachKg, inverse(use));
   const since = cold ? daysBetween(read.day, view.day) : 0;
   return {
-    honeyKg, reachKg, bees, readOn: read.day,
-    days: { low: lessDays(lasting.low, since), likely: lessDays(lasting.likely, since), high: lessDays(lasting.high, since) },
+    honeyKg,
+    reachKg,
+    bees,
+    readOn: read.day,
+    days: {
+      low: lessDays(lasting.low, since),
+      likely: lessDays(lasting.likely, since),
+      high: lessDays(lasting.high, since),
+    },
     figures: cold ? ['food-per-bee-day'] : ['summer-food-per-day', 'strong-colony-bees'],
   };
 }
@@ -67,5 +74,8 @@ function shareWithinReach(view: ColonyView, book: FigureBook): number {
 }
 
 function sumHoney(bars: readonly BarView[]): number {
-  return bars.reduce((sum, bar) => sum + (bar.shares === null ? 0 : (bar.shares.honey + bar.shares.nectar) * bar.built), 0);
+  return bars.reduce(
+    (sum, bar) => sum + (bar.shares === null ? 0 : (bar.shares.honey + bar.shares.nectar) * bar.built),
+    0,
+  );
 }

@@ -36,7 +36,7 @@ export function suitsOpening(weather: DayWeather | null, book: FigureBook): Open
   const but = keptFrom(weather, book);
   const hours = Array.from({ length: hoursInDay }, (_, hour) => {
     const celsius = temperatureAt(hour, lowC, highC, value(book, 'warmest-hour'));
-    return { hour, celsius, suits: but === null ? suitsAt(hour, celsius, book) : 'no' as const };
+    return { hour, celsius, suits: but === null ? suitsAt(hour, celsius, book) : ('no' as const) };
   });
   return { hours, full: longest(hours, ['yes']), brief: longest(hours, ['yes', 'brief']), but };
 }

@@ -59,11 +59,16 @@ export function broodShare(bar: BarView): number {
 }
 
 /** The last event of a kind, on or before the view's day. */
-export function lastEvent(view: ColonyView, kind: ColonyView['events'][number]['event']['kind']): ColonyView['events'][number] | null {
+export function lastEvent(
+  view: ColonyView,
+  kind: ColonyView['events'][number]['event']['kind'],
+): ColonyView['events'][number] | null {
   return view.events.findLast(({ event, day }) => event.kind === kind && day <= view.day) ?? null;
 }
 
 /** What the weather of the view's day rests on: its entry, or the figure it is held against when the entry is not known. */
 export function weatherCite({ weather }: Facts): Cite {
-  return weather?.entry === undefined ? { kind: 'figure', key: 'open-brood-least-temp' } : { kind: 'entry', id: weather.entry };
+  return weather?.entry === undefined
+    ? { kind: 'figure', key: 'open-brood-least-temp' }
+    : { kind: 'entry', id: weather.entry };
 }

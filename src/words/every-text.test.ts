@@ -51,8 +51,20 @@ test('W9 no text says what the product must not say', () => {
 
 test('W9 the patterns of what must not be said do find it', () => {
   const wrong = [
-    'The colony is queenless.', 'Well done.', 'Go!', 'She will be back, sure 86 %.', 'The weather is safe.', 'Kill the queen.',
-    'Treat the colony now.', 'This is foulbrood.', 'Give 5 ml per gap.', 'Nothing noticed.',
+    'The colony is queenless.',
+    'Well done.',
+    'Go!',
+    'She will be back, sure 86 %.',
+    'The weather is safe.',
+    'Kill the queen.',
+    'Treat the colony now.',
+    'This is foulbrood.',
+    'Give 5 ml per gap.',
+    'Nothing noticed.',
   ];
-  for (const sentence of wrong) assert.ok(mustNotSay.some(([pattern]) => pattern.test(sentence)), sentence);
+  for (const sentence of wrong)
+    assert.ok(
+      mustNotSay.some(([pattern]) => pattern.test(sentence)),
+      sentence,
+    );
 });

@@ -18,7 +18,10 @@ const thousandsFrom = 10_000;
 /** A plain number with its thousands set apart and at most two decimals: 1,300; 10.6. */
 export function plainNumber(value: number, decimals = 2): string {
   assert(Number.isFinite(value), `a number that can be said, not ${value}`);
-  const rounded = Math.abs(value).toFixed(decimals).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+  const rounded = Math.abs(value)
+    .toFixed(decimals)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
   const [whole = '0', part] = rounded.split('.');
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ',');
   const sign = value < 0 && Number(rounded) !== 0 ? '−' : '';

@@ -11,7 +11,16 @@ export function formatPlaces(places: readonly number[], manner: Manner): string 
   const sorted = [...new Set(places)].sort((a, b) => a - b);
   const [only] = sorted;
   if (sorted.length === 1) return fill('place.one', { n: String(only) }, manner);
-  return fill('place.several', { list: formatList(runs(sorted).flatMap((run) => sayRun(run, manner)), manner) }, manner);
+  return fill(
+    'place.several',
+    {
+      list: formatList(
+        runs(sorted).flatMap((run) => sayRun(run, manner)),
+        manner,
+      ),
+    },
+    manner,
+  );
 }
 
 /** "a", "a and b", "a, b and c". */

@@ -16,6 +16,7 @@ export function openingText(hours: OpeningHours | null, manner: Manner = plainMa
 function stretch(given: Stretch, manner: Manner): Readonly<Record<string, string>> {
   return {
     hours: formatHours(given.from, given.to, manner),
-    low: formatNumber(given.lowC, 'degC', true, manner), high: formatNumber(given.highC, 'degC', true, manner),
+    low: formatNumber(given.lowC, 'degC', true, manner),
+    high: formatNumber(given.highC, 'degC', true, manner),
   };
 }

@@ -1,6 +1,7 @@
 /**
  * Templates of the catalogue: whole sentences with `{slot}`, `{slot:form}` and plurals `{slot|one bar|# bars}`,
- * where `#` is the number itself and `@` the number in words up to ten. Taking a template apart is here; what a value looks like is in `text.ts`.
+ * where `#` is the number itself and `@` the number in words up to ten. Taking a template apart is here;
+ * what a value looks like is in `text.ts`.
  */
 import { assert } from '../numbers/assert.ts';
 

@@ -53,7 +53,10 @@ test('W4 numbers have two significant figures unless counted or weighed', () => 
 });
 
 test('W4 a range is said with its ends on the scale of its likely value', () => {
-  assert.equal(formatRange({ low: 17_900, likely: 20_840, high: 25_300 }, 'none', false, today), '21 thousand (18 to 25)');
+  assert.equal(
+    formatRange({ low: 17_900, likely: 20_840, high: 25_300 }, 'none', false, today),
+    '21 thousand (18 to 25)',
+  );
   assert.equal(formatRange({ low: 6.51, likely: 8.23, high: 10.04 }, 'kg', false, today), '8.2 kg (6.5 to 10)');
   assert.equal(formatRange({ low: 8, likely: 8, high: 8 }, 'kg', false, today), '8 kg');
   assert.equal(formatEnds({ low: 905, likely: 1100, high: 1290 }, 'none', false, today), '910 to 1,300');

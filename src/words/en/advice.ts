@@ -2,7 +2,8 @@
 export const advice = {
   'advice.room.say': 'Add one bare bar at {place} {window}: {days|one day of empty cells is|@ days of empty cells are} left.',
   'advice.room.full':
-    'Make room in the hive {window}: every place of the trough is taken, and {days|one day of empty cells is|@ days of empty cells are} left.',
+    'Make room in the hive {window}: every place of the trough is taken, '
+    + 'and {days|one day of empty cells is|@ days of empty cells are} left.',
   'advice.room.hold': 'Hold the bare bar back: the night went down to {low}, and bars wait for nights of {least} and more.',
   'advice.room.seen': 'Brood was read on {places}, on {day}.',
   'advice.room.flow': 'A day brings {emerging:ends} emerging bees and {laid:ends} new eggs; nectar takes {nectar:ends} cells.',
@@ -13,7 +14,8 @@ export const advice = {
   'advice.room.hold-change': 'A night of {least} or more.',
   'advice.room.change-nectar': 'Nectar that stops coming in: the cells then last longer.',
   'advice.room.change-cold': 'Nights under {least}: the bar then waits.',
-  'advice.room.several': 'No more than {n|one unbuilt bar|@ unbuilt bars} at once: each is a gap that the bees have to keep warm.',
+  'advice.room.several':
+    'No more than {n|one unbuilt bar|@ unbuilt bars} at once: each is a gap that the bees have to keep warm.',
   'advice.room.spread': 'A bare bar between brood combs parts the brood; its place is at the edge.',
 
   'advice.swarm.glance': 'Glance at the last two bars {window}: is the new comb straight? It still bends by hand.',
@@ -36,16 +38,19 @@ export const advice = {
   'advice.cells.sealed-swarm': 'Split {window}, or expect the swarm: sealed swarm cells hang at {places}.',
   'advice.cells.may-have-left': 'Glance {window}: with sealed cells at {places} the swarm may have left.',
   'advice.cells.look-first': 'Look for eggs {window} before any queen cell at {places} is touched.',
-  'advice.cells.leave-supersedure': 'Leave the queen cells at {places} alone {window}: this colony seems to replace its own queen.',
+  'advice.cells.leave-supersedure':
+    'Leave the queen cells at {places} alone {window}: this colony seems to replace its own queen.',
   'advice.cells.leave-emergency': 'Leave the hive and the queen cells at {places} alone {window}: they are to give a new queen.',
-  'advice.cells.leave-only': 'Leave the hive and the queen cells at {places} alone {window}: no eggs were seen, and these may be the only way to a queen.',
+  'advice.cells.leave-only':
+    'Leave the hive and the queen cells at {places} alone {window}: no eggs were seen, and these may be the only way to a queen.',
   'advice.cells.counted': 'Queen cells seen at {places}: {open|one open|@ open}, {sealed|one sealed|@ sealed}.',
   'advice.cells.sealing': 'The first of them is sealed {window}.',
   'advice.cells.leaves': 'A swarm would leave {window}, later in bad weather.',
   'advice.cells.age': 'A swarm leaves when the first cell is sealed, about {days|one day|# days} after its egg was laid.',
   'advice.cells.emerges': 'A virgin emerges {window}.',
   'advice.cells.fewer-bees': 'When it has left, far fewer bars are covered with bees, and laying stopped days before.',
-  'advice.cells.why-supersedure': 'Few cells of one age, and no hurry to leave: bees change their queen so, often while she still lays.',
+  'advice.cells.why-supersedure':
+    'Few cells of one age, and no hurry to leave: bees change their queen so, often while she still lays.',
   'advice.cells.why-emergency': 'Cells of many ages on the face of the comb: bees make them when their queen is gone.',
   'advice.cells.why-only': 'A colony without eggs raises no second set of cells.',
   'advice.cells.dont-cut-supersedure': 'Cutting these cells keeps a queen whom the bees have given up.',
@@ -62,7 +67,8 @@ export const advice = {
   'advice.eggs.look': 'Look for eggs {window}: none were seen on {seen}, and a look now tells.',
   'advice.eggs.test': 'Hang in a comb with fresh eggs {window}, and look for queen cells on it {days:ends} days later.',
   'advice.eggs.none': 'No eggs were seen on {day}.',
-  'advice.eggs.look-for': 'Look for: eggs upright in the middle of a cell, polished cells ringed by bees, a queen cell torn or opened at its tip.',
+  'advice.eggs.look-for':
+    'Look for: eggs upright in the middle of a cell, polished cells ringed by bees, a queen cell torn or opened at its tip.',
   'advice.eggs.last-laid': 'By the stages read, eggs were last laid {window}.',
   'advice.eggs.due': 'A new queen’s first eggs are due {window}.',
   'advice.eggs.stage': 'An egg is an egg for {days|one day|@ days}; after a pause no egg is to be seen.',
@@ -70,7 +76,8 @@ export const advice = {
   'advice.eggs.search': 'With {opened|one bar|# bars} of {all} opened and bees not brushed off, eggs and cells can be missed.',
   'advice.eggs.search-brushed': 'With {opened|one bar|# bars} of {all} opened and bees brushed off.',
   'advice.eggs.missed': '{n|one queen cell|@ queen cells} there and none of them seen on {day}',
-  'advice.eggs.test-why': 'I do not know whether there is a queen. The cheapest cure is a comb of eggs: queen cells on it mean that there is none.',
+  'advice.eggs.test-why':
+    'I do not know whether there is a queen. The cheapest cure is a comb of eggs: queen cells on it mean that there is none.',
   'advice.eggs.dont-replace': 'A colony without eggs may have a young queen, and two queens end badly.',
   'advice.eggs.change-eggs': 'Eggs at the next look: then a queen lays.',
   'advice.eggs.change-cells': 'A queen cell found: then its date decides.',
@@ -79,7 +86,8 @@ export const advice = {
   'advice.shut.virgin': 'Leave shut until {day}: a virgin queen may emerge, fly or begin to lay {window}.',
   'advice.shut.introduced': 'Leave shut until {day}: a queen was given on {given}.',
   'advice.shut.new-queen': 'Leave shut until {day}: a new queen began to lay {window}.',
-  'advice.shut.cold': 'Leave shut today: the day reaches {high}, and brood combs are lifted from {least} on. A glance is the most.',
+  'advice.shut.cold':
+    'Leave shut today: the day reaches {high}, and brood combs are lifted from {least} on. A glance is the most.',
   'advice.shut.colder': 'Leave shut today: the day reaches {high}, and even a glance wants {least}.',
   'advice.shut.opened': 'Leave shut until {day}: opened on {opened}, and nothing seen then asks for more.',
   'advice.shut.cells': 'Queen cells were seen at {places}.',
@@ -96,10 +104,12 @@ export const advice = {
 
   'advice.layers.workers': 'Give a comb of eggs and open brood {window}: the signs are those of laying workers.',
   'advice.layers.drone': 'Plan for another queen {window}: drone brood in worker cells says that this one has no more to give.',
-  'advice.layers.again': 'Look again {window} for several eggs in a cell, eggs on the cell walls, and domed caps on worker cells.',
+  'advice.layers.again':
+    'Look again {window} for several eggs in a cell, eggs on the cell walls, and domed caps on worker cells.',
   'advice.layers.onset': 'Workers begin to lay {days:ends} days after the queen was lost.',
   'advice.layers.open-brood': 'Open brood holds workers back from laying; a comb of it each week helps until a queen is raised.',
-  'advice.layers.drone-why': 'A queen not mated about {days|one day|# days} after emerging lays drone only; an old one may run out.',
+  'advice.layers.drone-why':
+    'A queen not mated about {days|one day|# days} after emerging lays drone only; an old one may run out.',
   'advice.layers.young': 'A young queen may lay several eggs in a cell in her first days, so one sign is not enough.',
   'advice.layers.worker-brood': 'By the stages read, worker eggs were last laid {window}.',
   'advice.layers.dont-requeen-workers': 'A colony with laying workers seldom takes a queen that is given.',
@@ -107,8 +117,10 @@ export const advice = {
   'advice.layers.change-single': 'Single eggs in the middle of the cells.',
   'advice.layers.change-worker': 'Flat caps over new brood: then a mated queen lays.',
 
-  'advice.stores.low': 'Feed {window}: {reach} of honey is within reach, which lasts about {days|one day|@ days} if nothing comes in.',
-  'advice.stores.urgent': 'Feed {window} without lifting brood: {reach} of honey is within reach, about {days|one day|@ days} of food.',
+  'advice.stores.low':
+    'Feed {window}: {reach} of honey is within reach, which lasts about {days|one day|@ days} if nothing comes in.',
+  'advice.stores.urgent':
+    'Feed {window} without lifting brood: {reach} of honey is within reach, about {days|one day|@ days} of food.',
   'advice.stores.read': 'On {day} the combs held {honey} of honey and nectar.',
   'advice.stores.gap': 'Of this, {reach} hangs on combs joined to the brood; bees do not cross a gap in the cold.',
   'advice.stores.eaters': '{bees} bees eat it up in {days} days.',
@@ -118,20 +130,25 @@ export const advice = {
   'advice.stores.change-weighed': 'A weighing of the hive: it beats this estimate.',
 
   'advice.pattern.again': 'Look at the sealed brood again {window}: {percent} of the counted cells held brood.',
-  'advice.pattern.counted': 'Counted: {low} to {high} by the size of the count; a pattern is called good with fewer than {open} open cells.',
+  'advice.pattern.counted':
+    'Counted: {low} to {high} by the size of the count; a pattern is called good with fewer than {open} open cells.',
   'advice.pattern.normal': 'About {open} of the cells in a sound nest hold no brood: food, resting bees, cells just left.',
   'advice.pattern.not-queen':
-    'The queen may not be to blame: too few nurses, a cold spell, nectar in the nest, hungry days, mites, or a comb that bees avoid leave gaps as well.',
-  'advice.pattern.emerged': 'Brood that has just emerged leaves the same gaps; after {days|one day|@ days} the sheet has been filled anew.',
+    'The queen may not be to blame: too few nurses, a cold spell, nectar in the nest, hungry days, '
+    + 'mites, or a comb that bees avoid leave gaps as well.',
+  'advice.pattern.emerged':
+    'Brood that has just emerged leaves the same gaps; after {days|one day|@ days} the sheet has been filled anew.',
   'advice.pattern.dont-requeen': 'One patch tells little of a queen; given to another colony, many lay well again.',
   'advice.pattern.change-better': 'A fuller patch at the second count.',
   'advice.pattern.change-signs': 'A sign on the brood: then that comes first.',
 
   'advice.temper.once': 'Note it and wait: the bees were {temper} on {day}, and one day says more of the day than of the queen.',
-  'advice.temper.requeen': 'Think about another queen {window}: the bees were edgy on {first} and again on {last}, with no other cause noted.',
+  'advice.temper.requeen':
+    'Think about another queen {window}: the bees were edgy on {first} and again on {last}, with no other cause noted.',
   'advice.temper.old-bees': 'Wait with any verdict until {day}: the {temper} bees are still daughters of the queen before.',
   'advice.temper.note': 'On {day}: {note}.',
-  'advice.temper.else': 'It may also be the weather, a dearth of nectar, robbing, a late hour, much smoke or none, or a comb that fell.',
+  'advice.temper.else':
+    'It may also be the weather, a dearth of nectar, robbing, a late hour, much smoke or none, or a comb that fell.',
   'advice.temper.so-far': 'Edgy visits without another cause so far: {n}; {needed} on different days make it the colony’s own.',
   'advice.temper.times': 'Edgy visits without another cause, at least {apart|one day|@ days} apart: {n}.',
   'advice.temper.turnover':
@@ -156,7 +173,8 @@ export const advice = {
   'advice.due.change-swarm': 'A swarm seen, or signs at the entrance: then sooner.',
   'advice.due.change-outside': 'A good look from outside can stand in on a poor day.',
 
-  'advice.sign.stop': 'Stop, move nothing, and call the bee health authority: {sign}, seen on {day}. Its number is not entered yet.',
+  'advice.sign.stop':
+    'Stop, move nothing, and call the bee health authority: {sign}, seen on {day}. Its number is not entered yet.',
   'advice.sign.stop-call': 'Stop, move nothing, and call {name}, {phone}: {sign}, seen on {day}.',
   'advice.sign.ask': 'Ask someone who knows bees {window}: {sign}, seen on {day}.',
   'advice.sign.seen': 'Seen on {day}: {sign}.',
@@ -169,11 +187,6 @@ export const advice = {
   'advice.sign.change-authority': 'The word of the authority, written down as a note.',
   'advice.sign.change-gone': 'The sign gone at the next look, or named by someone who knows.',
 
-  'plan.minutes': 'You have {minutes|one minute|# minutes}: {what}.',
-  'plan.none-fit': 'You have {minutes|one minute|# minutes}: too few for what is due.',
-  'plan.left': 'For another time: {names}.',
-  'plan.open': 'open {name}', 'plan.glance': 'glance at {name}', 'plan.feed': 'feed {name}', 'plan.at-hive': 'see to {name} from outside',
-  'plan.turns-up': 'This slip turns up again on {day}.',
 
   'suits.full': 'Suits opening {hours}: {low} to {high}.',
   'suits.brief': 'Suits a glance {hours}, {low} to {high}; no hour suits lifting brood.',
