@@ -150,7 +150,7 @@ export const visit = {
   'visiting.stale':
     'The hive was opened on {day}. All of this belongs to that day; close it here, then begin a new visit.',
   'visiting.row-differs':
-    'Counted {counted}, and by the journal with today’s changes there should be {expected}. Count again, or set what was hung in or taken out.',
+    'Counted {counted}; by the journal and today’s changes there should be {expected}. Count again, or set what changed.',
   'visiting.row-left': '{read|One bar|# bars} read, {left|one|#} not opened. Those stay unknown.',
   'visiting.row-all': '{read|One bar|# bars} read, all of the bay.',
   'visiting.next': 'Next',

@@ -37,14 +37,18 @@ function Desk({ draft, bar, trouble }: DeskProps & { readonly bar: BarDraft }) {
   return (
     <main className="visit visit-desk" data-panel={draft.panel ?? undefined}>
       <header className="visit-head">
-        <h1 ref={heading} tabIndex={-1}>{t('visiting.title', { colony: view.name, place: String(bar.place) })}</h1>
+        <h1 ref={heading} tabIndex={-1}>
+          {t('visiting.title', { colony: view.name, place: String(bar.place) })}
+        </h1>
         <Smoke since={draft.smokeSince} />
       </header>
       <div className="visit-see">
         <VisitStrip draft={draft} />
         {trouble === null ? <Told draft={draft} bar={bar} /> : <TroubleLine trouble={trouble} />}
       </div>
-      <div className="visit-read">{draft.panel === null ? <Rulers bar={bar} /> : <BarPanel draft={draft} bar={bar} panel={draft.panel} />}</div>
+      <div className="visit-read">
+        {draft.panel === null ? <Rulers bar={bar} /> : <BarPanel draft={draft} bar={bar} panel={draft.panel} />}
+      </div>
       <div className="visit-act">
         <Facts draft={draft} bar={bar} />
         <DownButton draft={draft} bar={bar} />
@@ -63,7 +67,10 @@ function Rulers({ bar }: { readonly bar: BarDraft }) {
       <Ruler what="brood" value={seen.brood8} onStep={(eighths) => tap({ kind: 'brood', eighths })} />
       <Ruler what="food" value={seen.food8} onStep={(eighths) => tap({ kind: 'food', eighths })} />
       <OneOf
-        legend={t('visiting.classes')} quiet value={seen.combClass} onChoose={(combClass) => tap({ kind: 'class', combClass })}
+        legend={t('visiting.classes')}
+        quiet
+        value={seen.combClass}
+        onChoose={(combClass) => tap({ kind: 'class', combClass })}
         options={classes.map((value) => ({ value, label: t(`visiting.class.${value}`) }))}
       />
     </>
@@ -89,10 +96,22 @@ function Foot({ draft }: { readonly draft: Draft }) {
   const panel = (which: 'fell' | 'more') => tap({ kind: 'panel', panel: draft.panel === which ? null : which });
   return (
     <div className="visit-grid visit-grid-4">
-      <button type="button" aria-disabled={draft.past.length === 0} onClick={undo}>{t('visiting.undo')}</button>
-      <button type="button" onClick={() => notOpened(draft)}>{t('visiting.not-opened')}</button>
-      <button type="button" aria-expanded={draft.panel === 'fell'} onClick={() => panel('fell')}>{t('visiting.fell')}</button>
-      <button type="button" aria-expanded={draft.panel === 'more' || draft.panel === 'discard'} onClick={() => panel('more')}>{t('visiting.more')}</button>
+      <button type="button" aria-disabled={draft.past.length === 0} onClick={undo}>
+        {t('visiting.undo')}
+      </button>
+      <button type="button" onClick={() => notOpened(draft)}>
+        {t('visiting.not-opened')}
+      </button>
+      <button type="button" aria-expanded={draft.panel === 'fell'} onClick={() => panel('fell')}>
+        {t('visiting.fell')}
+      </button>
+      <button
+        type="button"
+        aria-expanded={draft.panel === 'more' || draft.panel === 'discard'}
+        onClick={() => panel('more')}
+      >
+        {t('visiting.more')}
+      </button>
     </div>
   );
 }

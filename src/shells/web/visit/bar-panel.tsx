@@ -18,16 +18,25 @@ interface PanelProps {
 
 export function BarPanel({ draft, bar, panel }: PanelProps & { readonly panel: Panel }) {
   switch (panel) {
-    case 'eggs': return <EggsPanel draft={draft} bar={bar} />;
-    case 'cells': return <CellsPanel draft={draft} bar={bar} />;
-    case 'queen': return <QueenPanel draft={draft} bar={bar} />;
-    case 'sign-note': return <SignPanel bar={bar} level="note" />;
-    case 'sign-ask': return <SignPanel bar={bar} level="ask" />;
-    case 'sign-stop': return <SignPanel bar={bar} level="stop" />;
-    case 'note': return <NotePanel draft={draft} bar={bar} />;
-    case 'fell': return <FellPanel draft={draft} bar={bar} />;
+    case 'eggs':
+      return <EggsPanel draft={draft} bar={bar} />;
+    case 'cells':
+      return <CellsPanel draft={draft} bar={bar} />;
+    case 'queen':
+      return <QueenPanel draft={draft} bar={bar} />;
+    case 'sign-note':
+      return <SignPanel bar={bar} level="note" />;
+    case 'sign-ask':
+      return <SignPanel bar={bar} level="ask" />;
+    case 'sign-stop':
+      return <SignPanel bar={bar} level="stop" />;
+    case 'note':
+      return <NotePanel draft={draft} bar={bar} />;
+    case 'fell':
+      return <FellPanel draft={draft} bar={bar} />;
     case 'more':
-    case 'discard': return <MorePanel draft={draft} bar={bar} discarding={panel === 'discard'} />;
+    case 'discard':
+      return <MorePanel draft={draft} bar={bar} discarding={panel === 'discard'} />;
   }
 }
 
@@ -37,11 +46,15 @@ function EggsPanel({ bar }: PanelProps) {
   return (
     <>
       <OneOf
-        legend={t('visiting.eggs-asked')} value={bar.seen.eggs} onChoose={(eggs) => tap({ kind: 'eggs', eggs })}
+        legend={t('visiting.eggs-asked')}
+        value={bar.seen.eggs}
+        onChoose={(eggs) => tap({ kind: 'eggs', eggs })}
         options={answers.map((value) => ({ value, label: t(`visiting.answer.${value}`) }))}
       />
       <OneOf
-        legend={t('visiting.youngest')} value={bar.seen.youngest} onChoose={(stage) => tap({ kind: 'youngest', stage })}
+        legend={t('visiting.youngest')}
+        value={bar.seen.youngest}
+        onChoose={(stage) => tap({ kind: 'youngest', stage })}
         options={stages.map((value) => ({ value, label: t(`visiting.stage.${value}`) }))}
       />
       <BackButton />
@@ -59,17 +72,30 @@ function CellsPanel({ bar }: PanelProps) {
         <h2>{t('visiting.cells-asked')}</h2>
         <div className="visit-grid visit-grid-2">
           {cellKinds.map((which) => (
-            <Stepper key={which} what={t(`visiting.cell.${which}`)} value={seen.cells?.[which] ?? 0} onStep={(by) => tap({ kind: 'cells', which, by })} />
+            <Stepper
+              key={which}
+              what={t(`visiting.cell.${which}`)}
+              value={seen.cells?.[which] ?? 0}
+              onStep={(by) => tap({ kind: 'cells', which, by })}
+            />
           ))}
         </div>
       </div>
       <OneOf
-        legend={t('visiting.cells-asked')} quiet columns={2} value={seen.cellsLooked === 'seen' ? null : seen.cellsLooked}
+        legend={t('visiting.cells-asked')}
+        quiet
+        columns={2}
+        value={seen.cellsLooked === 'seen' ? null : seen.cellsLooked}
         onChoose={(looked) => tap({ kind: 'cells looked', looked })}
-        options={(['none seen', 'not looked'] as const).map((value) => ({ value, label: t(`visiting.answer.${value}`) }))}
+        options={(['none seen', 'not looked'] as const).map((value) => ({
+          value,
+          label: t(`visiting.answer.${value}`),
+        }))}
       />
       <OneOf
-        legend={t('visiting.brushed')} columns={2} value={seen.brushed === null ? null : seen.brushed ? 'yes' : 'no'}
+        legend={t('visiting.brushed')}
+        columns={2}
+        value={seen.brushed === null ? null : seen.brushed ? 'yes' : 'no'}
         onChoose={(value) => tap({ kind: 'brushed', brushed: value === 'yes' })}
         options={(['no', 'yes'] as const).map((value) => ({ value, label: t(`visiting.brushed.${value}`) }))}
       />
@@ -83,7 +109,9 @@ function QueenPanel({ bar }: PanelProps) {
   return (
     <>
       <OneOf
-        legend={t('visiting.queen-asked')} value={bar.seen.queen} onChoose={(queen) => tap({ kind: 'queen', queen })}
+        legend={t('visiting.queen-asked')}
+        value={bar.seen.queen}
+        onChoose={(queen) => tap({ kind: 'queen', queen })}
         options={answers.map((value) => ({ value, label: t(`visiting.answer.${value}`) }))}
       />
       <BackButton />
@@ -98,7 +126,11 @@ function NotePanel({ bar }: PanelProps) {
     <>
       <label>
         <span className="visit-label">{t('visiting.note-asked', { place: String(bar.place) })}</span>
-        <textarea value={bar.note} maxLength={600} onChange={(event) => tap({ kind: 'note', text: event.target.value })} />
+        <textarea
+          value={bar.note}
+          maxLength={600}
+          onChange={(event) => tap({ kind: 'note', text: event.target.value })}
+        />
       </label>
       <BackButton />
     </>
@@ -115,8 +147,14 @@ function FellPanel({ draft, bar }: PanelProps) {
       <h2>{t('visiting.fell-asked', { place })}</h2>
       <p>{noted ? t('visiting.fell-noted', { place }) : t('visiting.fell-about')}</p>
       <div className="visit-grid visit-grid-2">
-        {noted ? null : <button type="button" onClick={() => fell(bar.place)}>{t('visiting.fell-yes')}</button>}
-        <button type="button" onClick={() => tap({ kind: 'panel', panel: null })}>{t(noted ? 'visiting.back' : 'visiting.fell-no')}</button>
+        {noted ? null : (
+          <button type="button" onClick={() => fell(bar.place)}>
+            {t('visiting.fell-yes')}
+          </button>
+        )}
+        <button type="button" onClick={() => tap({ kind: 'panel', panel: null })}>
+          {t(noted ? 'visiting.back' : 'visiting.fell-no')}
+        </button>
       </div>
     </>
   );
@@ -125,5 +163,9 @@ function FellPanel({ draft, bar }: PanelProps) {
 function BackButton() {
   const { t } = useText();
   const { tap } = useHand();
-  return <button type="button" className="visit-wide" onClick={() => tap({ kind: 'panel', panel: null })}>{t('visiting.back')}</button>;
+  return (
+    <button type="button" className="visit-wide" onClick={() => tap({ kind: 'panel', panel: null })}>
+      {t('visiting.back')}
+    </button>
+  );
 }

@@ -1,4 +1,7 @@
-/** The colony as a whole: bars with bees, how it took the visit, straight comb at a glance, cells cut. Nothing is asked twice, nothing must be answered. */
+/**
+ * The colony as a whole: bars with bees, how it took the visit, straight comb at a glance, cells cut.
+ * Nothing is asked twice, nothing must be answered.
+ */
 import { temperNotes, temperWords } from '../../../apiary/visit-terms.ts';
 import { useText } from '../frame/manner.tsx';
 import type { Draft, Straight } from './draft.ts';
@@ -15,42 +18,62 @@ export function ClosingColony({ draft, trouble }: { readonly draft: Draft; reado
   const { closing, visitKind } = draft;
   const cellsSeen = draft.read.some((row) => row.seen.cellsLooked === 'seen');
   const bees = (by: 1 | -1) => {
-    const value = closing.beesBars === null ? draft.read.length : Math.min(draft.hiveBars, Math.max(0, closing.beesBars + by));
+    const value =
+      closing.beesBars === null ? draft.read.length : Math.min(draft.hiveBars, Math.max(0, closing.beesBars + by));
     tap({ kind: 'count', what: 'beesBars', value });
   };
   return (
     <Shell
-      title={t('visiting.title-colony', { colony: view.name })} trouble={trouble}
-      foot={(
+      title={t('visiting.title-colony', { colony: view.name })}
+      trouble={trouble}
+      foot={
         <>
-          <button type="button" onClick={() => toPhase('row')}>{t(visitKind === 'glance' ? 'visiting.to-row-only' : 'visiting.previous')}</button>
-          <button type="button" className="visit-go" onClick={() => toPhase('confirm')}>{t('visiting.next')}</button>
+          <button type="button" onClick={() => toPhase('row')}>
+            {t(visitKind === 'glance' ? 'visiting.to-row-only' : 'visiting.previous')}
+          </button>
+          <button type="button" className="visit-go" onClick={() => toPhase('confirm')}>
+            {t('visiting.next')}
+          </button>
         </>
-      )}
+      }
     >
       {visitKind === 'glance' || visitKind === 'after a swarm' ? (
         <OneOf
-          legend={t('visiting.straight')} value={closing.straight} onChoose={(straight) => tap({ kind: 'straight', straight })}
+          legend={t('visiting.straight')}
+          value={closing.straight}
+          onChoose={(straight) => tap({ kind: 'straight', straight })}
           options={straights.map((value) => ({ value, label: t(`straight.${value}`) }))}
         />
       ) : null}
       <OneOf
-        legend={t('visiting.temper')} columns={4} value={closing.temper} onChoose={(temper) => tap({ kind: 'temper', temper })}
+        legend={t('visiting.temper')}
+        columns={4}
+        value={closing.temper}
+        onChoose={(temper) => tap({ kind: 'temper', temper })}
         options={temperWords.map((value) => ({ value, label: t(`temper.${value}`) }))}
       />
       <div role="group" aria-label={t('visiting.temper-notes')}>
         <div className="visit-grid visit-grid-2">
           {temperNotes.map((note) => (
-            <button key={note} type="button" aria-pressed={closing.temperNotes.includes(note)} onClick={() => tap({ kind: 'temper note', note })}>
+            <button
+              key={note}
+              type="button"
+              aria-pressed={closing.temperNotes.includes(note)}
+              onClick={() => tap({ kind: 'temper note', note })}
+            >
               {t(`visiting.temper-note.${note}`)}
             </button>
           ))}
         </div>
       </div>
-      <Stepper what={t('visiting.bees')} value={closing.beesBars} onStep={bees}>{closing.beesBars === null ? t('visiting.bees-none') : null}</Stepper>
+      <Stepper what={t('visiting.bees')} value={closing.beesBars} onStep={bees}>
+        {closing.beesBars === null ? t('visiting.bees-none') : null}
+      </Stepper>
       {cellsSeen ? (
         <OneOf
-          legend={t('visiting.cells-cut')} columns={2} value={closing.cellsCut === null ? null : closing.cellsCut ? 'yes' : 'no'}
+          legend={t('visiting.cells-cut')}
+          columns={2}
+          value={closing.cellsCut === null ? null : closing.cellsCut ? 'yes' : 'no'}
           onChoose={(value) => tap({ kind: 'cells cut', cut: value === 'yes' })}
           options={(['no', 'yes'] as const).map((value) => ({ value, label: t(`visiting.${value}`) }))}
         />

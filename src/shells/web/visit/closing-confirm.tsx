@@ -12,13 +12,20 @@ export function ClosingConfirm({ draft, trouble }: { readonly draft: Draft; read
   const done = draft.phase === 'done';
   return (
     <Shell
-      title={t('visiting.title-confirm', { colony: view.name })} trouble={trouble}
-      foot={done ? null : (
-        <>
-          <button type="button" onClick={() => toPhase('colony')}>{t('visiting.previous')}</button>
-          <button type="button" className="visit-go" onClick={() => close(draft)}>{t('visiting.close')}</button>
-        </>
-      )}
+      title={t('visiting.title-confirm', { colony: view.name })}
+      trouble={trouble}
+      foot={
+        done ? null : (
+          <>
+            <button type="button" onClick={() => toPhase('colony')}>
+              {t('visiting.previous')}
+            </button>
+            <button type="button" className="visit-go" onClick={() => close(draft)}>
+              {t('visiting.close')}
+            </button>
+          </>
+        )
+      }
     >
       <p className="visit-sentence">{closingSentence(draft, view.name, manner)}</p>
       <p>{t('visiting.confirm-about')}</p>

@@ -22,35 +22,72 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
   const expected = barsExpected(draft);
   const left = notOpened(draft).length;
   const end = String(rowEnd(draft));
-  const count = (by: 1 | -1) => tap({ kind: 'count', what: 'barsCounted', value: Math.min(draft.hiveBars, Math.max(0, (closing.barsCounted ?? expected) + by)) });
+  const count = (by: 1 | -1) =>
+    tap({
+      kind: 'count',
+      what: 'barsCounted',
+      value: Math.min(draft.hiveBars, Math.max(0, (closing.barsCounted ?? expected) + by)),
+    });
   const differs = closing.barsCounted !== null && closing.barsCounted !== expected;
   return (
     <Shell
-      title={t('visiting.title-row', { colony: view.name })} trouble={trouble}
-      foot={(
+      title={t('visiting.title-row', { colony: view.name })}
+      trouble={trouble}
+      foot={
         <>
-          <button type="button" onClick={() => toPhase('bars')}>{t('visiting.to-bars')}</button>
-          <button type="button" className="visit-go" onClick={() => toPhase('colony')}>{t('visiting.next')}</button>
+          <button type="button" onClick={() => toPhase('bars')}>
+            {t('visiting.to-bars')}
+          </button>
+          <button type="button" className="visit-go" onClick={() => toPhase('colony')}>
+            {t('visiting.next')}
+          </button>
         </>
-      )}
+      }
     >
       <VisitStrip draft={draft} />
-      {dayOf(draft.began) === ports.today ? null : <p className="visit-stop">{t('visiting.stale', { day: daySlot(dayOf(draft.began)) })}</p>}
-      <p role="status">{left === 0 ? t('visiting.row-all', { read: draft.read.length }) : t('visiting.row-left', { read: draft.read.length, left })}</p>
+      {dayOf(draft.began) === ports.today ? null : (
+        <p className="visit-stop">{t('visiting.stale', { day: daySlot(dayOf(draft.began)) })}</p>
+      )}
+      <p role="status">
+        {left === 0
+          ? t('visiting.row-all', { read: draft.read.length })
+          : t('visiting.row-left', { read: draft.read.length, left })}
+      </p>
       <h2>{t('visiting.row')}</h2>
-      <Stepper what={t('visiting.row-given')} value={closing.given} onStep={(by) => tap({ kind: 'row', what: 'given', by })} />
-      <Stepper what={t('visiting.row-taken')} value={closing.taken} onStep={(by) => tap({ kind: 'row', what: 'taken', by })} />
-      {bay.follower === 'last'
-        ? <Stepper what={t('visiting.row-follower')} value={closing.follower} onStep={(by) => tap({ kind: 'row', what: 'follower', by })} /> : null}
+      <Stepper
+        what={t('visiting.row-given')}
+        value={closing.given}
+        onStep={(by) => tap({ kind: 'row', what: 'given', by })}
+      />
+      <Stepper
+        what={t('visiting.row-taken')}
+        value={closing.taken}
+        onStep={(by) => tap({ kind: 'row', what: 'taken', by })}
+      />
+      {bay.follower === 'last' ? (
+        <Stepper
+          what={t('visiting.row-follower')}
+          value={closing.follower}
+          onStep={(by) => tap({ kind: 'row', what: 'follower', by })}
+        />
+      ) : null}
       <p>{t(bay.follower === 'last' ? 'visiting.row-end' : 'visiting.row-end-first', { place: end })}</p>
       <h2>{t('visiting.row-count')}</h2>
       <div className="visit-grid visit-grid-2">
-        <button type="button" aria-pressed={closing.barsCounted === expected} onClick={() => tap({ kind: 'count', what: 'barsCounted', value: expected })}>
+        <button
+          type="button"
+          aria-pressed={closing.barsCounted === expected}
+          onClick={() => tap({ kind: 'count', what: 'barsCounted', value: expected })}
+        >
           {t('visiting.row-as-said', { n: expected })}
         </button>
         <Stepper what={t('visiting.row-counted')} value={closing.barsCounted} onStep={count} />
       </div>
-      {differs ? <p className="visit-stop" role="alert">{t('visiting.row-differs', { counted: closing.barsCounted ?? 0, expected })}</p> : null}
+      {differs ? (
+        <p className="visit-stop" role="alert">
+          {t('visiting.row-differs', { counted: closing.barsCounted ?? 0, expected })}
+        </p>
+      ) : null}
     </Shell>
   );
 }

@@ -14,7 +14,8 @@ export type Temper = NonNullable<VisitBody['temper']>;
 export type TemperNote = VisitBody['temperNotes'][number];
 export type Straight = NonNullable<VisitBody['straight']>;
 /** Signs are shown by how grave they are, a page each: nothing has to be scrolled with gloves on. */
-export type Panel = 'eggs' | 'cells' | 'queen' | 'sign-note' | 'sign-ask' | 'sign-stop' | 'note' | 'fell' | 'more' | 'discard';
+export type Panel =
+  'eggs' | 'cells' | 'queen' | 'sign-note' | 'sign-ask' | 'sign-stop' | 'note' | 'fell' | 'more' | 'discard';
 export type Phase = 'bars' | 'row' | 'colony' | 'confirm' | 'done';
 
 /** What is seen on the bar in the hand. Nulls are "not read". */
@@ -70,7 +71,10 @@ export interface Closing {
 
 /** What a step back restores: the old values of what the tap changed, or an act that is in the journal. */
 export type Step =
-  | { readonly kind: 'values'; readonly values: Partial<Pick<Draft, 'bar' | 'skipped' | 'closing' | 'brushed' | 'smokeSince' | 'phase'>> }
+  | {
+      readonly kind: 'values';
+      readonly values: Partial<Pick<Draft, 'bar' | 'skipped' | 'closing' | 'brushed' | 'smokeSince' | 'phase'>>;
+    }
   | { readonly kind: 'down'; readonly place: number }
   | { readonly kind: 'fell'; readonly note: Id; readonly temperNotes: readonly TemperNote[] };
 
@@ -106,12 +110,29 @@ export interface Draft {
 }
 
 export const unseen: Seen = {
-  combClass: null, brood8: null, food8: null, byClass: 'none', eggs: 'not looked', youngest: null, cells: null,
-  cellsLooked: 'not looked', queen: 'not looked', brushed: null, signs: [],
+  combClass: null,
+  brood8: null,
+  food8: null,
+  byClass: 'none',
+  eggs: 'not looked',
+  youngest: null,
+  cells: null,
+  cellsLooked: 'not looked',
+  queen: 'not looked',
+  brushed: null,
+  signs: [],
 };
 
 export const nothingCounted: Closing = {
-  given: 0, taken: 0, follower: 0, barsCounted: null, beesBars: null, temper: null, temperNotes: [], straight: null, cellsCut: null,
+  given: 0,
+  taken: 0,
+  follower: 0,
+  barsCounted: null,
+  beesBars: null,
+  temper: null,
+  temperNotes: [],
+  straight: null,
+  cellsCut: null,
 };
 
 export interface Beginning {
@@ -135,8 +156,19 @@ export function beginDraft(given: Beginning): Draft {
   const { entry, combs, ...rest } = given;
   const places = placesToRead(given.visitKind, given.order, given.bay, combs);
   const draft: Draft = {
-    form: 1, ...rest, places, phase: 'bars', panel: null, bar: null, read: [], skipped: [], fell: [], smokeSince: null,
-    closing: nothingCounted, outbox: [], past: [],
+    form: 1,
+    ...rest,
+    places,
+    phase: 'bars',
+    panel: null,
+    bar: null,
+    read: [],
+    skipped: [],
+    fell: [],
+    smokeSince: null,
+    closing: nothingCounted,
+    outbox: [],
+    past: [],
   };
   const [first] = places;
   return first === undefined ? { ...draft, phase: 'row' } : { ...draft, bar: freshBar(draft, first, entry) };
@@ -156,7 +188,10 @@ export function reopenedBar(written: Written, entry: Id): BarDraft {
  * with comb, where combs are known, because it is their straightness that is asked.
  */
 export function placesToRead(
-  kind: VisitKind, order: Order, bay: Draft['bay'], combs: readonly number[],
+  kind: VisitKind,
+  order: Order,
+  bay: Draft['bay'],
+  combs: readonly number[],
 ): readonly number[] {
   const all = Array.from({ length: Math.max(0, bay.to - bay.from + 1) }, (_, index) => bay.from + index);
   const inwards = bay.follower === 'last' ? all.toReversed() : all;
@@ -185,7 +220,13 @@ export function writtenAt(draft: Draft, place: number): Written | null {
 export function asDraft(found: unknown): Draft | null {
   if (typeof found !== 'object' || found === null) return null;
   const draft = found as Partial<Draft>;
-  const whole = draft.form === 1 && typeof draft.visit === 'string' && Array.isArray(draft.read) && Array.isArray(draft.outbox)
-    && Array.isArray(draft.places) && Array.isArray(draft.past) && typeof draft.closing === 'object';
+  const whole =
+    draft.form === 1 &&
+    typeof draft.visit === 'string' &&
+    Array.isArray(draft.read) &&
+    Array.isArray(draft.outbox) &&
+    Array.isArray(draft.places) &&
+    Array.isArray(draft.past) &&
+    typeof draft.closing === 'object';
   return whole ? (draft as Draft) : null;
 }

@@ -15,7 +15,11 @@ export function drawnReading(view: ColonyView, reading: Reading): BarView {
     widthMm: before?.widthMm ?? view.bars[0]?.widthMm ?? 35,
     kind: bare ? 'bare' : told ? 'comb' : 'unknown',
     built: bare ? 0 : reading.combClass === 'building' ? buildingBuilt : builtBefore(before),
-    shares: bare ? bareShares : told ? sharesOf(face.brood8 ?? 0, face.food8 ?? 0, reading.combClass === 'mostly drone') : null,
+    shares: bare
+      ? bareShares
+      : told
+        ? sharesOf(face.brood8 ?? 0, face.food8 ?? 0, reading.combClass === 'mostly drone')
+        : null,
     ink: 'seen',
     bees: null,
     cells: reading.cells,
@@ -37,5 +41,10 @@ function builtBefore(before: BarView | undefined): number {
 function sharesOf(brood8: number, food8: number, drone: boolean): Shares {
   const brood = brood8 / 8;
   const honey = food8 / 8;
-  return { ...bareShares, empty: Math.max(0, 1 - brood - honey), honey, ...(drone ? { drone: brood } : { sealed: brood }) };
+  return {
+    ...bareShares,
+    empty: Math.max(0, 1 - brood - honey),
+    honey,
+    ...(drone ? { drone: brood } : { sealed: brood }),
+  };
 }

@@ -15,16 +15,20 @@ const surprise8 = 3;
 export function expectationOf(view: ColonyView, reading: Reading): Expected {
   // A page opened again in mid-visit may have a picture that knows this very reading: that is no expectation.
   const now = view.bars.find((bar) => bar.place === reading.place);
-  const readNow = view.film.some((each) => each.visit === reading.visit && each.bars.some((bar) => bar.place === reading.place && bar.readOn === each.day));
+  const readNow = view.film.some(
+    (each) =>
+      each.visit === reading.visit && each.bars.some((bar) => bar.place === reading.place && bar.readOn === each.day),
+  );
   const today = readNow ? null : known(now);
-  const frame = view.film.findLast((each) => each.visit !== reading.visit
-    && each.bars.some((bar) => bar.place === reading.place && bar.readOn === each.day));
+  const frame = view.film.findLast(
+    (each) =>
+      each.visit !== reading.visit && each.bars.some((bar) => bar.place === reading.place && bar.readOn === each.day),
+  );
   const last = known(frame?.bars.find((bar) => bar.place === reading.place));
   const [face] = reading.faces;
   const expected = today === null ? null : eighthsOf(today);
-  const apart = (seen: number | null | undefined, due: number) => (
-    seen !== null && seen !== undefined && Math.abs(seen - due) >= surprise8
-  );
+  const apart = (seen: number | null | undefined, due: number) =>
+    seen !== null && seen !== undefined && Math.abs(seen - due) >= surprise8;
   return {
     lastTime: last === null || frame === undefined ? null : { day: frame.day, ...eighthsOf(last) },
     today: expected,

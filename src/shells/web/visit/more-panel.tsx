@@ -20,20 +20,32 @@ export function MorePanel({ draft, bar, discarding }: MoreProps) {
     <>
       <GoTo key={bar.place} draft={draft} bar={bar} />
       <OneOf
-        legend={t('visiting.brushed-always')} columns={2} value={draft.brushed === null ? null : draft.brushed ? 'yes' : 'no'}
+        legend={t('visiting.brushed-always')}
+        columns={2}
+        value={draft.brushed === null ? null : draft.brushed ? 'yes' : 'no'}
         onChoose={(value) => tap({ kind: 'brushed always', brushed: value === 'yes' })}
         options={(['no', 'yes'] as const).map((value) => ({ value, label: t(`visiting.brushed.${value}`) }))}
       />
       {draft.smokeSince === null ? null : (
         <div className="visit-grid visit-grid-2">
-          <button type="button" onClick={() => tap({ kind: 'smoke', ms: ports.now().ms })}>{t('visiting.smoke-again')}</button>
-          <button type="button" onClick={() => tap({ kind: 'smoke', ms: null })}>{t('visiting.smoke-out')}</button>
+          <button type="button" onClick={() => tap({ kind: 'smoke', ms: ports.now().ms })}>
+            {t('visiting.smoke-again')}
+          </button>
+          <button type="button" onClick={() => tap({ kind: 'smoke', ms: null })}>
+            {t('visiting.smoke-out')}
+          </button>
         </div>
       )}
       <div className="visit-grid visit-grid-3">
-        <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('row')}>{t('visiting.to-row')}</button>
-        <Link className="button" href={`/colony/${view.colony}`}>{t('visiting.leave')}</Link>
-        <button type="button" onClick={() => tap({ kind: 'panel', panel: 'discard' })}>{t('visiting.discard')}</button>
+        <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('row')}>
+          {t('visiting.to-row')}
+        </button>
+        <Link className="button" href={`/colony/${view.colony}`}>
+          {t('visiting.leave')}
+        </Link>
+        <button type="button" onClick={() => tap({ kind: 'panel', panel: 'discard' })}>
+          {t('visiting.discard')}
+        </button>
       </div>
     </>
   );
@@ -62,10 +74,16 @@ function Discard({ draft }: { readonly draft: Draft }) {
   return (
     <>
       <h2>{t('visiting.discard')}</h2>
-      <p>{draft.read.length === 0 ? t('visiting.discard-none') : t('visiting.discard-asked', { n: draft.read.length })}</p>
+      <p>
+        {draft.read.length === 0 ? t('visiting.discard-none') : t('visiting.discard-asked', { n: draft.read.length })}
+      </p>
       <div className="visit-grid visit-grid-2">
-        <button type="button" onClick={() => void session.discard()}>{t('visiting.discard-yes')}</button>
-        <button type="button" onClick={() => tap({ kind: 'panel', panel: null })}>{t('visiting.discard-no')}</button>
+        <button type="button" onClick={() => void session.discard()}>
+          {t('visiting.discard-yes')}
+        </button>
+        <button type="button" onClick={() => tap({ kind: 'panel', panel: null })}>
+          {t('visiting.discard-no')}
+        </button>
       </div>
     </>
   );

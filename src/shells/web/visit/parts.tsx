@@ -20,7 +20,13 @@ export function Ruler({ what, value, onStep }: RulerProps) {
       <h2 id={id}>{t(`visiting.${what}`)}</h2>
       <div className="visit-ruler">
         {steps.map((n) => (
-          <button key={n} type="button" aria-pressed={value === n} aria-label={t('visiting.step', { n, what: name })} onClick={() => onStep(n)}>
+          <button
+            key={n}
+            type="button"
+            aria-pressed={value === n}
+            aria-label={t('visiting.step', { n, what: name })}
+            onClick={() => onStep(n)}
+          >
             {n}
           </button>
         ))}
@@ -39,14 +45,28 @@ interface OneOfProps<T extends string> {
   readonly columns?: number;
 }
 
-export function OneOf<T extends string>({ legend, quiet = false, value, options, onChoose, columns = 3 }: OneOfProps<T>) {
+export function OneOf<T extends string>({
+  legend,
+  quiet = false,
+  value,
+  options,
+  onChoose,
+  columns = 3,
+}: OneOfProps<T>) {
   const id = useId();
   return (
     <div role="group" aria-labelledby={id}>
-      <h2 id={id} className={quiet ? 'hidden-text' : undefined}>{legend}</h2>
+      <h2 id={id} className={quiet ? 'hidden-text' : undefined}>
+        {legend}
+      </h2>
       <div className={`visit-grid visit-grid-${columns}`}>
         {options.map((option) => (
-          <button key={option.value} type="button" aria-pressed={option.value === value} onClick={() => onChoose(option.value)}>
+          <button
+            key={option.value}
+            type="button"
+            aria-pressed={option.value === value}
+            onClick={() => onChoose(option.value)}
+          >
             {option.label}
           </button>
         ))}
@@ -68,9 +88,15 @@ export function Stepper({ what, value, unset = '–', onStep, children }: Steppe
   const { t } = useText();
   return (
     <div className="visit-stepper" role="group" aria-label={what}>
-      <button type="button" aria-label={t('visiting.less-of', { what })} onClick={() => onStep(-1)}>−</button>
-      <span><b>{value ?? unset}</b> <span>{children ?? what}</span></span>
-      <button type="button" aria-label={t('visiting.more-of', { what })} onClick={() => onStep(1)}>+</button>
+      <button type="button" aria-label={t('visiting.less-of', { what })} onClick={() => onStep(-1)}>
+        −
+      </button>
+      <span>
+        <b>{value ?? unset}</b> <span>{children ?? what}</span>
+      </span>
+      <button type="button" aria-label={t('visiting.more-of', { what })} onClick={() => onStep(1)}>
+        +
+      </button>
     </div>
   );
 }

@@ -28,11 +28,11 @@ const mostSigns = 12;
  * once on both rulers, so that a keeper who sees otherwise taps the ruler.
  */
 export const classStart: Readonly<Record<CombClass, { readonly brood8: number; readonly food8: number }>> = {
-  'bare': { brood8: 0, food8: 0 },
-  'building': { brood8: 0, food8: 0 },
-  'food': { brood8: 0, food8: 6 },
+  bare: { brood8: 0, food8: 0 },
+  building: { brood8: 0, food8: 0 },
+  food: { brood8: 0, food8: 6 },
   'food and brood': { brood8: 4, food8: 3 },
-  'brood': { brood8: 6, food8: 1 },
+  brood: { brood8: 6, food8: 1 },
   'mostly drone': { brood8: 5, food8: 1 },
 };
 
@@ -76,10 +76,11 @@ export function tooMuch(seen: Seen): boolean {
 function kept(seen: Seen): Seen {
   const { combClass, brood8, food8 } = seen;
   const brood = brood8 ?? 0;
-  const fits = combClass === null
-    || (combClass === 'bare' && brood === 0 && (food8 ?? 0) === 0)
-    || ((combClass === 'building' || combClass === 'food') && brood === 0)
-    || ((combClass === 'brood' || combClass === 'mostly drone' || combClass === 'food and brood') && brood > 0);
+  const fits =
+    combClass === null ||
+    (combClass === 'bare' && brood === 0 && (food8 ?? 0) === 0) ||
+    ((combClass === 'building' || combClass === 'food') && brood === 0) ||
+    ((combClass === 'brood' || combClass === 'mostly drone' || combClass === 'food and brood') && brood > 0);
   return fits ? seen : { ...seen, combClass: null };
 }
 

@@ -15,7 +15,9 @@ export function closingSentence(draft: Draft, colony: string, manner: Manner): s
 export function notOpened(draft: Draft): readonly number[] {
   const { from, to } = draft.bay;
   const read = new Set(draft.read.map((row) => row.place));
-  return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index).filter((place) => !read.has(place));
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index).filter(
+    (place) => !read.has(place),
+  );
 }
 
 type Say = (key: TextKey, slots?: Readonly<Record<string, SlotValue>>) => string;
@@ -31,21 +33,33 @@ function opened(draft: Draft, colony: string, kind: string, say: Say): readonly 
 function seenOnBars(draft: Draft, say: Say): readonly string[] {
   const { read } = draft;
   if (read.length === 0) return [];
-  const at = (found: readonly Written[]): Slot => (
-    { kind: 'places', places: found.map((row) => row.place), cite: { kind: 'entry', id: draft.visit } }
-  );
+  const at = (found: readonly Written[]): Slot => ({
+    kind: 'places',
+    places: found.map((row) => row.place),
+    cite: { kind: 'entry', id: draft.visit },
+  });
   const brood = read.filter((row) => (row.seen.brood8 ?? 0) > 0);
   const broodKnown = read.some((row) => row.seen.brood8 !== null);
   const eggs = read.filter((row) => row.seen.eggs === 'seen');
   const queen = read.filter((row) => row.seen.queen === 'seen');
   const sentences = [
-    brood.length > 0 ? say('visiting.sentence.brood', { places: at(brood) }) : broodKnown ? say('visiting.sentence.no-brood') : '',
-    eggs.length > 0 ? say('visiting.sentence.eggs', { places: at(eggs) })
-      : read.some((row) => row.seen.eggs === 'none seen') ? say('visiting.sentence.no-eggs') : '',
+    brood.length > 0
+      ? say('visiting.sentence.brood', { places: at(brood) })
+      : broodKnown
+        ? say('visiting.sentence.no-brood')
+        : '',
+    eggs.length > 0
+      ? say('visiting.sentence.eggs', { places: at(eggs) })
+      : read.some((row) => row.seen.eggs === 'none seen')
+        ? say('visiting.sentence.no-eggs')
+        : '',
     cells(draft, say),
     queen.length > 0 ? say('visiting.sentence.queen', { places: at(queen) }) : '',
     draft.fell.length > 0
-      ? say('visiting.sentence.fell', { places: { kind: 'places', places: draft.fell, cite: { kind: 'entry', id: draft.visit } } }) : '',
+      ? say('visiting.sentence.fell', {
+          places: { kind: 'places', places: draft.fell, cite: { kind: 'entry', id: draft.visit } },
+        })
+      : '',
   ];
   return sentences.filter((sentence) => sentence !== '');
 }
@@ -58,7 +72,9 @@ function cells({ read }: Draft, say: Say): string {
     if (seen.cells === null) continue;
     for (const state of cellStates) sum[state] += seen.cells[state];
   }
-  const found = cellStates.filter((state) => sum[state] > 0).map((state) => say('visiting.cells-of', { n: sum[state], what: say(`visiting.cell.${state}`) }));
+  const found = cellStates
+    .filter((state) => sum[state] > 0)
+    .map((state) => say('visiting.cells-of', { n: sum[state], what: say(`visiting.cell.${state}`) }));
   if (found.length > 0) return say('visiting.sentence.cells', { list: found.join(', ') });
   const looked = read.filter((row) => row.seen.cellsLooked === 'none seen').length;
   return looked > 0 ? say('visiting.sentence.no-cells', { n: looked }) : '';
@@ -70,7 +86,11 @@ function wholeHive(draft: Draft, say: Say): readonly string[] {
   const sentences = [
     closing.given > 0 ? say('visiting.sentence.given', { n: closing.given }) : '',
     closing.taken > 0 ? say('visiting.sentence.taken', { n: closing.taken }) : '',
-    moved ? say(draft.bay.follower === 'last' ? 'visiting.row-end' : 'visiting.row-end-first', { place: String(rowEnd(draft)) }) : '',
+    moved
+      ? say(draft.bay.follower === 'last' ? 'visiting.row-end' : 'visiting.row-end-first', {
+          place: String(rowEnd(draft)),
+        })
+      : '',
     closing.beesBars !== null ? say('visiting.sentence.bees', { n: closing.beesBars }) : '',
     closing.straight !== null ? say('visiting.sentence.straight', { how: say(`straight.${closing.straight}`) }) : '',
     closing.temper !== null ? say('visiting.sentence.temper', { temper: say(`temper.${closing.temper}`) }) : '',

@@ -36,17 +36,11 @@ export type SessionPorts = Pick<VisitPorts, 'loadDraft' | 'saveDraft' | 'deleteD
 export function createSession(ports: SessionPorts, key: string): Session {
   const listeners = new Set<() => void>();
   let state: SessionState = { phase: 'loading' };
-  let tail: Promise<void> = Promise.resolve();
+  const inTurn = oneByOne();
 
   function show(next: SessionState): void {
     state = next;
     for (const listener of listeners) listener();
-  }
-
-  /** One thing after the other: a tap never overtakes the one before it. */
-  function inTurn(work: () => Promise<void>): Promise<void> {
-    tail = tail.then(work, work);
-    return tail;
   }
 
   async function keep(draft: Draft): Promise<boolean> {
@@ -62,7 +56,7 @@ export function createSession(ports: SessionPorts, key: string): Session {
   async function flush(): Promise<void> {
     if (state.phase !== 'open' || state.draft.outbox.length === 0) return finish();
     const sent = state.draft.outbox;
-    const issues = await appended(sent);
+    const issues = await appended(ports, sent);
     if (state.phase !== 'open') return;
     if (issues !== null) return show({ ...state, trouble: { kind: 'not stored', issues } });
     const draft = tap(state.draft, { kind: 'stored', ids: sent.map((entry) => entry.id) });
@@ -70,14 +64,6 @@ export function createSession(ports: SessionPorts, key: string): Session {
     show({ phase: 'open', draft, trouble: null });
     // Should this put be lost, the entries are sent once more, and the journal knows them by id.
     await ports.saveDraft(key, draft).catch(() => undefined);
-  }
-
-  async function appended(entries: Draft['outbox']): Promise<readonly Issue[] | null> {
-    try {
-      return await ports.append(entries);
-    } catch (error) {
-      return [{ code: 'store-closed', path: 'journal', found: String(error), expected: 'a journal that takes entries' }];
-    }
   }
 
   async function finish(given?: Draft): Promise<void> {
@@ -101,22 +87,42 @@ export function createSession(ports: SessionPorts, key: string): Session {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    begin: (beginning) => inTurn(async () => {
-      if (state.phase === 'open' || state.phase === 'loading') return;
-      const draft = beginDraft(beginning);
-      if (await keep(draft)) show({ phase: 'open', draft, trouble: null });
-    }),
-    tap: (by) => inTurn(async () => {
-      if (state.phase !== 'open') return;
-      const draft = tap(state.draft, by);
-      if (draft === state.draft || !(await keep(draft))) return;
-      show({ ...state, draft, trouble: state.trouble?.kind === 'draft not kept' ? null : state.trouble });
-      if (draft.outbox.length > 0) await flush();
-    }),
+    begin: (beginning) =>
+      inTurn(async () => {
+        if (state.phase === 'open' || state.phase === 'loading') return;
+        const draft = beginDraft(beginning);
+        if (await keep(draft)) show({ phase: 'open', draft, trouble: null });
+      }),
+    tap: (by) =>
+      inTurn(async () => {
+        if (state.phase !== 'open') return;
+        const draft = tap(state.draft, by);
+        if (draft === state.draft || !(await keep(draft))) return;
+        show({ ...state, draft, trouble: state.trouble?.kind === 'draft not kept' ? null : state.trouble });
+        if (draft.outbox.length > 0) await flush();
+      }),
     again: () => inTurn(flush),
-    discard: () => inTurn(async () => {
-      await ports.deleteDraft(key);
-      show({ phase: 'none' });
-    }),
+    discard: () =>
+      inTurn(async () => {
+        await ports.deleteDraft(key);
+        show({ phase: 'none' });
+      }),
   };
+}
+
+/** One thing after the other: a tap never overtakes the one before it. */
+function oneByOne(): (work: () => Promise<void>) => Promise<void> {
+  let tail: Promise<void> = Promise.resolve();
+  return (work) => {
+    tail = tail.then(work, work);
+    return tail;
+  };
+}
+
+async function appended(ports: SessionPorts, entries: Draft['outbox']): Promise<readonly Issue[] | null> {
+  try {
+    return await ports.append(entries);
+  } catch (error) {
+    return [{ code: 'store-closed', path: 'journal', found: String(error), expected: 'a journal that takes entries' }];
+  }
 }

@@ -17,7 +17,11 @@ export function Shell({ title, children, foot, trouble = null }: ShellProps) {
   useEffect(() => heading.current?.focus({ preventScroll: true }), [title]);
   return (
     <main className="visit visit-plain">
-      <header className="visit-head"><h1 ref={heading} tabIndex={-1}>{title}</h1></header>
+      <header className="visit-head">
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
+      </header>
       {trouble === null ? null : <TroubleLine trouble={trouble} />}
       <div className="visit-body">{children}</div>
       {foot === undefined ? null : <div className="visit-end">{foot}</div>}
@@ -28,12 +32,19 @@ export function Shell({ title, children, foot, trouble = null }: ShellProps) {
 export function TroubleLine({ trouble }: { readonly trouble: Trouble }) {
   const { t, manner } = useText();
   const { session } = useHand();
-  if (trouble.kind === 'draft not kept') return <p className="visit-told visit-stop" role="alert">{t('visiting.draft-not-kept')}</p>;
+  if (trouble.kind === 'draft not kept')
+    return (
+      <p className="visit-told visit-stop" role="alert">
+        {t('visiting.draft-not-kept')}
+      </p>
+    );
   const why = trouble.issues.map((issue) => issueText(issue, manner)).join(' ');
   return (
     <div className="visit-told visit-stop" role="alert">
       <p>{t('visiting.not-stored', { why })}</p>
-      <button type="button" onClick={() => void session.again()}>{t('visiting.store-again')}</button>
+      <button type="button" onClick={() => void session.again()}>
+        {t('visiting.store-again')}
+      </button>
     </div>
   );
 }

@@ -22,15 +22,25 @@ export function SignPanel({ bar, level }: { readonly bar: BarDraft; readonly lev
     <>
       {stops.length > 0 ? <StopText /> : null}
       <OneOf
-        legend={t('visiting.signs-asked')} quiet={stops.length > 0} value={level} onChoose={(value) => tap({ kind: 'panel', panel: `sign-${value}` })}
+        legend={t('visiting.signs-asked')}
+        quiet={stops.length > 0}
+        value={level}
+        onChoose={(value) => tap({ kind: 'panel', panel: `sign-${value}` })}
         options={levels.map((value) => ({ value, label: t(`visiting.signs-level.${value}`) }))}
       />
       <div className="visit-grid visit-grid-2 visit-signs">
-        {signs.filter((sign) => sign.level === level).map(({ code }) => (
-          <button key={code} type="button" aria-pressed={bar.seen.signs.includes(code)} onClick={() => tap({ kind: 'sign', code })}>
-            {t(`sign.${code}`)}
-          </button>
-        ))}
+        {signs
+          .filter((sign) => sign.level === level)
+          .map(({ code }) => (
+            <button
+              key={code}
+              type="button"
+              aria-pressed={bar.seen.signs.includes(code)}
+              onClick={() => tap({ kind: 'sign', code })}
+            >
+              {t(`sign.${code}`)}
+            </button>
+          ))}
       </div>
     </>
   );
@@ -43,9 +53,13 @@ export function StopText({ short = false }: { readonly short?: boolean }) {
   return (
     <div className="visit-stop" role="alert">
       <p>{t(short ? 'visiting.stop-short' : 'visiting.stop')}</p>
-      {authority === null
-        ? <p>{short ? null : t('visiting.stop-no-contact')}</p>
-        : <a className="button" href={`tel:${authority.phone.replace(/[^+\d]/g, '')}`}>{t('visiting.stop-contact', authority)}</a>}
+      {authority === null ? (
+        <p>{short ? null : t('visiting.stop-no-contact')}</p>
+      ) : (
+        <a className="button" href={`tel:${authority.phone.replace(/[^+\d]/g, '')}`}>
+          {t('visiting.stop-contact', authority)}
+        </a>
+      )}
     </div>
   );
 }

@@ -17,7 +17,11 @@ export function Smoke({ since }: { readonly since: number | null }) {
   }, [ports, since]);
   const minutes = smokeMinutes({ smokeSince: since }, nowMs);
   if (since === null || minutes === null) {
-    return <button type="button" className="visit-smoke" onClick={() => tap({ kind: 'smoke', ms: ports.now().ms })}>{t('visiting.smoke-start')}</button>;
+    return (
+      <button type="button" className="visit-smoke" onClick={() => tap({ kind: 'smoke', ms: ports.now().ms })}>
+        {t('visiting.smoke-start')}
+      </button>
+    );
   }
   return <p className="visit-smoke">{t('visiting.smoke', { n: minutes })}</p>;
 }

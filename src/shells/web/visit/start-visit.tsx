@@ -23,34 +23,62 @@ export function StartVisit() {
   const bay = bayWithFollower(view);
   const combs = combPlaces(view);
   const first = placesToRead(kind, order, bay, combs)[0] ?? bay.to;
-  const begin = () => void session.begin({
-    visit: ports.newId(), entry: ports.newId(), yard: ports.yard, by: ports.by, colony: view.colony, hive: view.hive, began: ports.now().at,
-    visitKind: kind, order, bay, hiveBars: view.hiveBars, brushed, combs,
-  });
+  const begin = () =>
+    void session.begin({
+      visit: ports.newId(),
+      entry: ports.newId(),
+      yard: ports.yard,
+      by: ports.by,
+      colony: view.colony,
+      hive: view.hive,
+      began: ports.now().at,
+      visitKind: kind,
+      order,
+      bay,
+      hiveBars: view.hiveBars,
+      brushed,
+      combs,
+    });
   return (
     <Shell
       title={t('visiting.title-start', { colony: view.name })}
-      foot={<button type="button" className="visit-go" onClick={begin}>{t('visiting.start', { place: String(first) })}</button>}
+      foot={
+        <button type="button" className="visit-go" onClick={begin}>
+          {t('visiting.start', { place: String(first) })}
+        </button>
+      }
     >
-      {stop?.verb === 'leave shut' && stop.first !== null
-        ? <p className="visit-stop">{t('visiting.advised-shut', { why: say(stop.first.say) })}</p> : null}
+      {stop?.verb === 'leave shut' && stop.first !== null ? (
+        <p className="visit-stop">{t('visiting.advised-shut', { why: say(stop.first.say) })}</p>
+      ) : null}
       <OneOf
-        legend={t('visiting.kind')} columns={2} value={kind} onChoose={setKind}
+        legend={t('visiting.kind')}
+        columns={2}
+        value={kind}
+        onChoose={setKind}
         options={kinds.map((value) => ({ value, label: t(`visiting.kind.${value}`) }))}
       />
       <p>{t(`visiting.kind-about.${kind}`)}</p>
       {kind === 'glance' ? null : (
         <OneOf
-          legend={t('visiting.order')} columns={2} value={order} onChoose={setOrder}
+          legend={t('visiting.order')}
+          columns={2}
+          value={order}
+          onChoose={setOrder}
           options={orders.map((value) => ({ value, label: t(`visiting.order.${value}`) }))}
         />
       )}
       <OneOf
-        legend={t('visiting.brushed')} columns={2} value={brushed ? 'yes' : 'no'} onChoose={(value) => setBrushed(value === 'yes')}
+        legend={t('visiting.brushed')}
+        columns={2}
+        value={brushed ? 'yes' : 'no'}
+        onChoose={(value) => setBrushed(value === 'yes')}
         options={(['no', 'yes'] as const).map((value) => ({ value, label: t(`visiting.brushed.${value}`) }))}
       />
       <p className="small">{t('visiting.start-caution')}</p>
-      <p><Link href={`/colony/${view.colony}`}>{t('visiting.not-now')}</Link></p>
+      <p>
+        <Link href={`/colony/${view.colony}`}>{t('visiting.not-now')}</Link>
+      </p>
     </Shell>
   );
 }

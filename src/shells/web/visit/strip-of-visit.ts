@@ -27,12 +27,22 @@ export interface VisitStrip {
 
 export function visitStrip(asked: VisitStrip): string {
   const { view, bay } = asked;
-  const bars = Array.from({ length: bay.to - bay.from + 1 }, (_, index) => bay.from + index)
-    .map((place) => asked.read.get(place) ?? unopened(place, view));
+  const bars = Array.from({ length: bay.to - bay.from + 1 }, (_, index) => bay.from + index).map(
+    (place) => asked.read.get(place) ?? unopened(place, view),
+  );
   const around = asked.current ?? asked.told?.place ?? bay.to;
   const options: StripOptions = {
-    ...asked.trough, density: 'near', width: asked.width, height: asked.height, hiveBars: view.hiveBars, bay, entrance: view.entrance,
-    label: asked.label, lens: lensAround(around, view.hiveBars), numbers: true, prefix: 'visit',
+    ...asked.trough,
+    density: 'near',
+    width: asked.width,
+    height: asked.height,
+    hiveBars: view.hiveBars,
+    bay,
+    entrance: view.entrance,
+    label: asked.label,
+    lens: lensAround(around, view.hiveBars),
+    numbers: true,
+    prefix: 'visit',
     ...(asked.current === null ? {} : { current: asked.current }),
   };
   const svg = strip(bars, options);
@@ -45,8 +55,19 @@ export function visitStrip(asked: VisitStrip): string {
 function unopened(place: number, view: ColonyView): BarView {
   const widthMm = view.bars.find((bar) => bar.place === place)?.widthMm ?? view.bars[0]?.widthMm ?? 35;
   return {
-    place, comb: null, mark: null, widthMm, kind: 'unknown', built: 1, shares: null, ink: 'guessed', bees: null, cells: null,
-    queenSeen: false, readOn: null, spot: null,
+    place,
+    comb: null,
+    mark: null,
+    widthMm,
+    kind: 'unknown',
+    built: 1,
+    shares: null,
+    ink: 'guessed',
+    bees: null,
+    cells: null,
+    queenSeen: false,
+    readOn: null,
+    spot: null,
   };
 }
 
@@ -66,7 +87,8 @@ function outlines(asked: VisitStrip, told: NonNullable<VisitStrip['told']>, wher
   const wide = widthOf(where.edges, told.place);
   const middle = leftOf(where.edges, told.place) + wide / 2;
   const edge = (wide * combShare) / 2 + gauge.gap;
-  const left = lastTime === null ? '' : outline(lastTime, asked.trough, where, middle - edge - gauge.width, 'told-last', null);
+  const left =
+    lastTime === null ? '' : outline(lastTime, asked.trough, where, middle - edge - gauge.width, 'told-last', null);
   const right = today === null ? '' : outline(today, asked.trough, where, middle + edge, 'told-today', '2 1.4');
   return left + right;
 }
@@ -82,5 +104,9 @@ function outline(bar: BarView, trough: Trough, where: Where, x: number, name: st
   const y = (share: number) => px(top + (depthOfShare(taper, share * built) * (where.floor - top)) / trough.depthMm);
   const [from, to] = [px(x), px(x + gauge.width)];
   const d = `M${from} ${px(top)}H${to}V${y(1)}H${from}ZM${from} ${y(food)}H${to}M${from} ${y(food + brood)}H${to}`;
-  return element('g', { class: name }, element('path', { d, fill: 'var(--paper)', stroke: 'var(--ink)', 'stroke-width': 1, 'stroke-dasharray': dashes }));
+  return element(
+    'g',
+    { class: name },
+    element('path', { d, fill: 'var(--paper)', stroke: 'var(--ink)', 'stroke-width': 1, 'stroke-dasharray': dashes }),
+  );
 }

@@ -19,13 +19,32 @@ const stamp = { noted: '2014-05-16T18:05:00Z', at: '2014-05-16T14:05' };
 
 function begin(change: Partial<Beginning> = {}): Draft {
   return beginDraft({
-    visit: id(), entry: id(), yard: id(), by: id(), colony: id(), hive: id(), began: stamp.at, visitKind: 'usual',
-    order: 'from the follower', bay: { from: 1, to: 5, follower: 'last' }, hiveBars: 8, brushed: false, combs: [1, 2, 3, 4], ...change,
+    visit: id(),
+    entry: id(),
+    yard: id(),
+    by: id(),
+    colony: id(),
+    hive: id(),
+    began: stamp.at,
+    visitKind: 'usual',
+    order: 'from the follower',
+    bay: { from: 1, to: 5, follower: 'last' },
+    hiveBars: 8,
+    brushed: false,
+    combs: [1, 2, 3, 4],
+    ...change,
   });
 }
 
 function down(draft: Draft): Draft {
-  return tap(draft, { kind: 'down', entry: draft.bar?.entry ?? '', next: id(), noteId: id(), stamp, words: { note: 'n', why: 'w' } });
+  return tap(draft, {
+    kind: 'down',
+    entry: draft.bar?.entry ?? '',
+    next: id(),
+    noteId: id(),
+    stamp,
+    words: { note: 'n', why: 'w' },
+  });
 }
 
 function skip(draft: Draft): Draft {
@@ -61,7 +80,12 @@ test('V2 a class sets both rulers, a tapped ruler stays, and the one set by the 
 });
 
 test('V3 Down writes one reading that the journal understands, and the same Down again writes nothing', () => {
-  const draft = all(begin(), { kind: 'class', combClass: 'food and brood' }, { kind: 'youngest', stage: 'larva' }, { kind: 'cells', which: 'open', by: 1 });
+  const draft = all(
+    begin(),
+    { kind: 'class', combClass: 'food and brood' },
+    { kind: 'youngest', stage: 'larva' },
+    { kind: 'cells', which: 'open', by: 1 },
+  );
   const by: Tap = { kind: 'down', entry: draft.bar?.entry ?? '', next: id(), noteId: id(), stamp, words: {} };
   const once = tap(draft, by);
   assert.deepEqual(tap(once, by), once);
@@ -70,7 +94,10 @@ test('V3 Down writes one reading that the journal understands, and the same Down
   const entry = envelopeSchema.parse(once.outbox[0]);
   const body = readingSchema.parse(entry.body);
   assert.deepEqual(body.faces, [{ face: 'both', brood8: 4, food8: 3 }]);
-  assert.deepEqual([body.place, body.eggs, body.youngest, body.cells?.open, body.cellsLooked, body.queen], [5, 'none seen', 'larva', 1, 'seen', 'not looked']);
+  assert.deepEqual(
+    [body.place, body.eggs, body.youngest, body.cells?.open, body.cellsLooked, body.queen],
+    [5, 'none seen', 'larva', 1, 'seen', 'not looked'],
+  );
 });
 
 test('V4 an untouched bar is not written, and a bar not opened makes no entry and stays unknown', () => {
@@ -80,7 +107,10 @@ test('V4 an untouched bar is not written, and a bar not opened makes no entry an
   assert.deepEqual([skipped.outbox, skipped.bar?.place, skipped.skipped], [[], 4, [5]]);
   const rest = [4, 3, 2, 1].reduce((before) => down(all(before, { kind: 'class', combClass: 'brood' })), skipped);
   assert.equal(rest.phase, 'row');
-  assert.deepEqual(rest.outbox.map((entry) => (entry.body as { place: number }).place), [4, 3, 2, 1]);
+  assert.deepEqual(
+    rest.outbox.map((entry) => (entry.body as { place: number }).place),
+    [4, 3, 2, 1],
+  );
   assert.deepEqual(notOpened(rest), [5]);
 });
 
@@ -93,7 +123,10 @@ test('V5 one step back restores the tap before; back over Down corrects the read
   assert.deepEqual([again.bar?.place, again.bar?.seen.brood8, again.phase], [5, 4, 'bars']);
   assert.equal(down(again).outbox.length, 1, 'nothing changed, nothing written');
   const corrected = down(all(again, { kind: 'brood', eighths: 2 }));
-  assert.deepEqual(corrected.outbox.map((entry) => entry.kind), ['reading', 'correction']);
+  assert.deepEqual(
+    corrected.outbox.map((entry) => entry.kind),
+    ['reading', 'correction'],
+  );
   assert.equal(corrected.outbox[1]?.corrects, corrected.outbox[0]?.id);
   assert.equal(corrected.read.length, 1);
   const twice = down(all(undo(corrected), { kind: 'brood', eighths: 1 }));
@@ -103,7 +136,10 @@ test('V5 one step back restores the tap before; back over Down corrects the read
 test('V5 a bar put down by mistake is taken back by a void', () => {
   const put = down(all(begin(), { kind: 'class', combClass: 'food' }));
   const back = skip(undo(put));
-  assert.deepEqual(back.outbox.map((entry) => entry.kind), ['reading', 'void']);
+  assert.deepEqual(
+    back.outbox.map((entry) => entry.kind),
+    ['reading', 'void'],
+  );
   assert.equal(back.outbox[1]?.corrects, back.outbox[0]?.id);
   assert.deepEqual([back.read, back.skipped], [[], [5]]);
 });
@@ -134,33 +170,46 @@ test('V8 a fallen comb is noted once with its place, tells the temper, and can b
   assert.deepEqual(tap(fallen, by).outbox, fallen.outbox);
   assert.deepEqual([fallen.outbox[0]?.kind, fallen.closing.temperNotes], ['note', ['dropped a comb']]);
   const back = undo(fallen);
-  assert.deepEqual([back.outbox[1]?.kind, back.outbox[1]?.corrects, back.closing.temperNotes, back.fell], ['void', fallen.outbox[0]?.id, [], []]);
+  assert.deepEqual(
+    [back.outbox[1]?.kind, back.outbox[1]?.corrects, back.closing.temperNotes, back.fell],
+    ['void', fallen.outbox[0]?.id, [], []],
+  );
 });
 
 test('V9 closing writes one visit with what was given, taken, counted and confirmed', () => {
   const read = [5, 4, 3, 2, 1].reduce((before) => down(all(before, { kind: 'class', combClass: 'brood' })), begin());
   const ready = all(
-    read, { kind: 'row', what: 'given', by: 1 }, { kind: 'count', what: 'barsCounted', value: 6 }, { kind: 'temper', temper: 'calm' },
-    { kind: 'temper note', note: 'after rain' }, { kind: 'count', what: 'beesBars', value: 4 },
+    read,
+    { kind: 'row', what: 'given', by: 1 },
+    { kind: 'count', what: 'barsCounted', value: 6 },
+    { kind: 'temper', temper: 'calm' },
+    { kind: 'temper note', note: 'after rain' },
+    { kind: 'count', what: 'beesBars', value: 4 },
   );
   const sentence = closingSentence(ready, 'Alder', plainManner);
   const close: Tap = { kind: 'close', id: id(), stamp, smokeMinutes: 12, sentence };
   const closed = tap(ready, close);
   assert.deepEqual(tap(closed, close), closed);
   const visit = visitSchema.parse(closed.outbox.at(-1)?.body);
-  assert.deepEqual([visit.given, visit.followerAfter, visit.barsCounted, visit.beesBars, visit.smokeMinutes], [[6], 6, 6, 4, 12]);
+  assert.deepEqual(
+    [visit.given, visit.followerAfter, visit.barsCounted, visit.beesBars, visit.smokeMinutes],
+    [[6], 6, 6, 4, 12],
+  );
   assert.deepEqual([visit.temper, visit.temperNotes, visit.sentence], ['calm', ['after rain'], sentence]);
   assert.equal(
     sentence,
-    'Usual visit of Alder: 5 bars read, all of the bay. Brood at places 1 to 5. One bar hung in. The follower board stands after place 6. '
-      + 'Bees on 4 bars. The bees were calm.',
+    'Usual visit of Alder: 5 bars read, all of the bay. Brood at places 1 to 5. One bar hung in. ' +
+      'The follower board stands after place 6. Bees on 4 bars. The bees were calm.',
   );
 });
 
 test('V9 without a count and without a move nobody says where the follower board stands', () => {
   const closed = tap(begin(), { kind: 'close', id: id(), stamp, smokeMinutes: null, sentence: 's' });
   const visit = visitSchema.parse(closed.outbox.at(-1)?.body);
-  assert.deepEqual([visit.followerAfter, visit.barsCounted, visit.beesBars, visit.temper, visit.straight], [null, null, null, null, null]);
+  assert.deepEqual(
+    [visit.followerAfter, visit.barsCounted, visit.beesBars, visit.temper, visit.straight],
+    [null, null, null, null, null],
+  );
 });
 
 test('V9 the row never leaves the trough and nothing is taken that is not there', () => {
@@ -170,10 +219,16 @@ test('V9 the row never leaves the trough and nothing is taken that is not there'
 });
 
 test('V10 the sentence says what was looked for and not found, and what was not opened', () => {
-  const bar = all(begin(), { kind: 'class', combClass: 'food' }, { kind: 'eggs', eggs: 'none seen' }, { kind: 'cells looked', looked: 'none seen' }, { kind: 'sign', code: 'mites on bees' });
+  const bar = all(
+    begin(),
+    { kind: 'class', combClass: 'food' },
+    { kind: 'eggs', eggs: 'none seen' },
+    { kind: 'cells looked', looked: 'none seen' },
+    { kind: 'sign', code: 'mites on bees' },
+  );
   assert.equal(
     closingSentence(down(bar), 'Alder', plainManner),
-    'Usual visit of Alder: one bar read, 4 not opened. No brood on the bars read. Eggs looked for and none seen. '
-      + 'No queen cells seen on the bar looked over. Seen that is not right: mites on bees.',
+    'Usual visit of Alder: one bar read, 4 not opened. No brood on the bars read. Eggs looked for and none seen. ' +
+      'No queen cells seen on the bar looked over. Seen that is not right: mites on bees.',
   );
 });

@@ -5,8 +5,20 @@
  */
 import type { Entry, Id } from '../../../journal/entry.ts';
 import {
-  type BarDraft, type Closing, type Draft, freshBar, nextPlace, type Panel, type Phase, reopenedBar, type Straight, type Temper,
-  type TemperNote, writtenAt, type Step, type Written,
+  type BarDraft,
+  type Closing,
+  type Draft,
+  freshBar,
+  nextPlace,
+  type Panel,
+  type Phase,
+  reopenedBar,
+  type Straight,
+  type Temper,
+  type TemperNote,
+  writtenAt,
+  type Step,
+  type Written,
 } from './draft.ts';
 import { seenAfter, type SeenTap, tooMuch } from './seen.ts';
 import { correctionEntry, noteEntry, readingEntry, rowEnd, type Stamp, visitEntry, voidEntry } from './to-entries.ts';
@@ -21,7 +33,14 @@ export type Tap =
   | SeenTap
   | { readonly kind: 'panel'; readonly panel: Panel | null }
   | { readonly kind: 'note'; readonly text: string }
-  | { readonly kind: 'down'; readonly entry: Id; readonly next: Id; readonly noteId: Id; readonly stamp: Stamp; readonly words: Words }
+  | {
+      readonly kind: 'down';
+      readonly entry: Id;
+      readonly next: Id;
+      readonly noteId: Id;
+      readonly stamp: Stamp;
+      readonly words: Words;
+    }
   | { readonly kind: 'not opened'; readonly entry: Id; readonly next: Id; readonly stamp: Stamp; readonly words: Words }
   | { readonly kind: 'go'; readonly place: number; readonly next: Id }
   | { readonly kind: 'fell'; readonly place: number; readonly id: Id; readonly stamp: Stamp; readonly words: Words }
@@ -34,7 +53,13 @@ export type Tap =
   | { readonly kind: 'temper note'; readonly note: TemperNote }
   | { readonly kind: 'straight'; readonly straight: Straight }
   | { readonly kind: 'cells cut'; readonly cut: boolean }
-  | { readonly kind: 'close'; readonly id: Id; readonly stamp: Stamp; readonly smokeMinutes: number | null; readonly sentence: string }
+  | {
+      readonly kind: 'close';
+      readonly id: Id;
+      readonly stamp: Stamp;
+      readonly smokeMinutes: number | null;
+      readonly sentence: string;
+    }
   | { readonly kind: 'undo'; readonly next: Id; readonly stamp: Stamp; readonly words: Words }
   /** Not a tap: the journal says that it has these. */
   | { readonly kind: 'stored'; readonly ids: readonly Id[] };
@@ -45,24 +70,42 @@ export function tap(draft: Draft, by: Tap): Draft {
   if (by.kind === 'stored') return { ...draft, outbox: draft.outbox.filter((entry) => !by.ids.includes(entry.id)) };
   if (draft.phase === 'done') return draft;
   switch (by.kind) {
-    case 'panel': return { ...draft, panel: by.panel };
-    case 'down': return down(draft, by);
-    case 'not opened': return notOpened(draft, by);
-    case 'go': return go(draft, by.place, by.next);
-    case 'fell': return fell(draft, by);
-    case 'undo': return undo(draft, by);
-    case 'close': return close(draft, by);
-    case 'phase': return toPhase(draft, by.phase, by.next);
-    case 'smoke': return remembered(draft, { ...draft, smokeSince: by.ms });
-    case 'brushed always': return remembered(draft, brushedAlways(draft, by.brushed));
-    case 'note': return draft.bar === null ? draft : { ...draft, bar: { ...draft.bar, note: by.text, touched: true } };
-    case 'row': return rowStep(draft, by.what, by.by);
-    case 'count': return closingChange(draft, { [by.what]: by.value });
-    case 'temper': return closingChange(draft, { temper: by.temper });
-    case 'temper note': return closingChange(draft, { temperNotes: toggled(draft.closing.temperNotes, by.note) });
-    case 'straight': return closingChange(draft, { straight: by.straight });
-    case 'cells cut': return closingChange(draft, { cellsCut: by.cut });
-    default: return onBar(draft, by);
+    case 'panel':
+      return { ...draft, panel: by.panel };
+    case 'down':
+      return down(draft, by);
+    case 'not opened':
+      return notOpened(draft, by);
+    case 'go':
+      return go(draft, by.place, by.next);
+    case 'fell':
+      return fell(draft, by);
+    case 'undo':
+      return undo(draft, by);
+    case 'close':
+      return close(draft, by);
+    case 'phase':
+      return toPhase(draft, by.phase, by.next);
+    case 'smoke':
+      return remembered(draft, { ...draft, smokeSince: by.ms });
+    case 'brushed always':
+      return remembered(draft, brushedAlways(draft, by.brushed));
+    case 'note':
+      return draft.bar === null ? draft : { ...draft, bar: { ...draft.bar, note: by.text, touched: true } };
+    case 'row':
+      return rowStep(draft, by.what, by.by);
+    case 'count':
+      return closingChange(draft, { [by.what]: by.value });
+    case 'temper':
+      return closingChange(draft, { temper: by.temper });
+    case 'temper note':
+      return closingChange(draft, { temperNotes: toggled(draft.closing.temperNotes, by.note) });
+    case 'straight':
+      return closingChange(draft, { straight: by.straight });
+    case 'cells cut':
+      return closingChange(draft, { cellsCut: by.cut });
+    default:
+      return onBar(draft, by);
   }
 }
 
@@ -75,27 +118,43 @@ export function downRefused(bar: BarDraft | null): 'nothing read' | 'too much' |
 function onBar(draft: Draft, by: SeenTap): Draft {
   if (draft.bar === null) return draft;
   const seen = seenAfter(draft.bar.seen, by);
-  return remembered(draft, { ...draft, panel: answered(by) ? null : draft.panel, bar: { ...draft.bar, seen, touched: true } });
+  return remembered(draft, {
+    ...draft,
+    panel: answered(by) ? null : draft.panel,
+    bar: { ...draft.bar, seen, touched: true },
+  });
 }
 
 /** An answer that leaves nothing more to ask goes back to the rulers by itself: one tap less a bar. */
 function answered(by: SeenTap): boolean {
-  return by.kind === 'youngest' || by.kind === 'queen' || by.kind === 'cells looked' || (by.kind === 'eggs' && by.eggs !== 'none seen');
+  return (
+    by.kind === 'youngest' ||
+    by.kind === 'queen' ||
+    by.kind === 'cells looked' ||
+    (by.kind === 'eggs' && by.eggs !== 'none seen')
+  );
 }
 
 function down(draft: Draft, by: Extract<Tap, { kind: 'down' }>): Draft {
   const { bar } = draft;
   if (bar?.entry !== by.entry || downRefused(bar) !== null) return draft;
   const { written, entries } = putDown(draft, bar, by);
-  const note: readonly Entry[] = bar.note.trim() === '' ? [] : [noteEntry(draft, by.noteId, by.words.note ?? bar.note.trim(), by.stamp)];
+  const note: readonly Entry[] =
+    bar.note.trim() === '' ? [] : [noteEntry(draft, by.noteId, by.words.note ?? bar.note.trim(), by.stamp)];
   const read = [...draft.read.filter((row) => row.place !== bar.place), written];
   const past: readonly Step[] = [{ kind: 'down', place: bar.place }];
   const outbox = [...draft.outbox, ...entries, ...note];
-  return onward({ ...draft, read, outbox, past, skipped: draft.skipped.filter((place) => place !== bar.place) }, bar.place, by.next);
+  return onward(
+    { ...draft, read, outbox, past, skipped: draft.skipped.filter((place) => place !== bar.place) },
+    bar.place,
+    by.next,
+  );
 }
 
 function putDown(
-  draft: Draft, bar: BarDraft, by: { readonly stamp: Stamp; readonly words: Words },
+  draft: Draft,
+  bar: BarDraft,
+  by: { readonly stamp: Stamp; readonly words: Words },
 ): { readonly written: Written; readonly entries: readonly Entry[] } {
   const { again, seen, place } = bar;
   if (again === null) {
@@ -120,7 +179,8 @@ function notOpened(draft: Draft, by: Extract<Tap, { kind: 'not opened' }>): Draf
 
 function onward(draft: Draft, after: number, next: Id): Draft {
   const place = nextPlace(draft, after);
-  if (place === null) return { ...draft, bar: null, panel: null, phase: draft.visitKind === 'glance' ? 'colony' : 'row' };
+  if (place === null)
+    return { ...draft, bar: null, panel: null, phase: draft.visitKind === 'glance' ? 'colony' : 'row' };
   return { ...draft, panel: null, bar: freshBar(draft, place, next) };
 }
 
@@ -138,12 +198,23 @@ function takenUp(draft: Draft, place: number, next: Id): Pick<Draft, 'bar' | 'pl
 }
 
 function fell(draft: Draft, by: Extract<Tap, { kind: 'fell' }>): Draft {
-  if (draft.outbox.some((entry) => entry.id === by.id) || draft.fell.includes(by.place)) return { ...draft, panel: null };
+  if (draft.outbox.some((entry) => entry.id === by.id) || draft.fell.includes(by.place))
+    return { ...draft, panel: null };
   const { temperNotes } = draft.closing;
-  const closing: Closing = { ...draft.closing, temperNotes: [...new Set<TemperNote>([...temperNotes, 'dropped a comb'])] };
+  const closing: Closing = {
+    ...draft.closing,
+    temperNotes: [...new Set<TemperNote>([...temperNotes, 'dropped a comb'])],
+  };
   const note = noteEntry(draft, by.id, by.words.note ?? '', by.stamp);
   const past: readonly Step[] = [...draft.past, { kind: 'fell', note: by.id, temperNotes }];
-  return { ...draft, panel: null, fell: [...draft.fell, by.place], closing, outbox: [...draft.outbox, note], past: past.slice(-mostSteps) };
+  return {
+    ...draft,
+    panel: null,
+    fell: [...draft.fell, by.place],
+    closing,
+    outbox: [...draft.outbox, note],
+    past: past.slice(-mostSteps),
+  };
 }
 
 function undo(draft: Draft, by: Extract<Tap, { kind: 'undo' }>): Draft {
@@ -151,8 +222,10 @@ function undo(draft: Draft, by: Extract<Tap, { kind: 'undo' }>): Draft {
   if (step === undefined) return draft;
   const past = draft.past.slice(0, -1);
   switch (step.kind) {
-    case 'values': return { ...draft, ...step.values, panel: null, past };
-    case 'down': return { ...draft, ...takenUp(draft, step.place, by.next), phase: 'bars', panel: null, past };
+    case 'values':
+      return { ...draft, ...step.values, panel: null, past };
+    case 'down':
+      return { ...draft, ...takenUp(draft, step.place, by.next), phase: 'bars', panel: null, past };
     case 'fell': {
       const taken = voidEntry(draft, by.next, step.note, [], by.stamp, by.words.why ?? '');
       const closing = { ...draft.closing, temperNotes: step.temperNotes };
@@ -209,7 +282,9 @@ const kept = ['bar', 'skipped', 'closing', 'brushed', 'smokeSince', 'phase'] as 
 function remembered(before: Draft, after: Draft): Draft {
   const changed = kept.filter((name) => before[name] !== after[name]);
   if (changed.length === 0) return after;
-  const values = Object.fromEntries(changed.map((name) => [name, before[name]])) as Extract<Step, { kind: 'values' }>['values'];
+  const values = Object.fromEntries(changed.map((name) => [name, before[name]])) as Extract<
+    Step,
+    { kind: 'values' }
+  >['values'];
   return { ...after, past: [...before.past, { kind: 'values', values } satisfies Step].slice(-mostSteps) };
 }
-

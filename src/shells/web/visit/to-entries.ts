@@ -54,7 +54,13 @@ export function noteEntry(draft: Draft, id: Id, text: string, stamp: Stamp): Ent
 }
 
 export function visitEntry(draft: Draft, id: Id, stamp: Stamp, smokeMinutes: number | null, sentence: string): Entry {
-  return envelope(draft, id, stamp, 'visit', visitBody(draft, dayOf(stamp.at) === dayOf(draft.began) ? stamp.at : null, smokeMinutes, sentence));
+  return envelope(
+    draft,
+    id,
+    stamp,
+    'visit',
+    visitBody(draft, dayOf(stamp.at) === dayOf(draft.began) ? stamp.at : null, smokeMinutes, sentence),
+  );
 }
 
 export function visitBody(draft: Draft, ended: At | null, smokeMinutes: number | null, sentence: string): VisitBody {
@@ -86,13 +92,17 @@ export function visitBody(draft: Draft, ended: At | null, smokeMinutes: number |
 /** Bars hung in at the end of the row: the places beyond the old end, toward the follower board. */
 export function givenPlaces(draft: Draft): readonly number[] {
   const { bay, closing } = draft;
-  return Array.from({ length: closing.given }, (_, index) => (bay.follower === 'last' ? bay.to + 1 + index : bay.from - 1 - index));
+  return Array.from({ length: closing.given }, (_, index) =>
+    bay.follower === 'last' ? bay.to + 1 + index : bay.from - 1 - index,
+  );
 }
 
 /** Bars taken out at the end of the row, the last first. */
 export function takenPlaces(draft: Draft): readonly number[] {
   const { bay, closing } = draft;
-  return Array.from({ length: closing.taken }, (_, index) => (bay.follower === 'last' ? bay.to - index : bay.from + index));
+  return Array.from({ length: closing.taken }, (_, index) =>
+    bay.follower === 'last' ? bay.to - index : bay.from + index,
+  );
 }
 
 /** The last place of the bay at the follower board after the visit. */
@@ -119,7 +129,16 @@ function followerAfter(draft: Draft): number | null {
 
 /** A visit has one day: what is tapped after midnight, or the morning after, belongs to the day on which the hive was opened. */
 function envelope(draft: Draft, id: Id, stamp: Stamp, kind: string, body: unknown): Entry {
-  return { id, yard: draft.yard, at: onVisitDay(draft, stamp.at), noted: stamp.noted, by: draft.by, kind, version: 1, body };
+  return {
+    id,
+    yard: draft.yard,
+    at: onVisitDay(draft, stamp.at),
+    noted: stamp.noted,
+    by: draft.by,
+    kind,
+    version: 1,
+    body,
+  };
 }
 
 export function onVisitDay(draft: Pick<Draft, 'began'>, at: At): At {

@@ -18,26 +18,37 @@ export function Told({ draft, bar }: { readonly draft: Draft; readonly bar: BarD
   const last = draft.read.at(-1);
   return (
     <div className="visit-told" role="status">
-      {downRefused(bar) === 'too much'
-        ? <p>{t('visiting.refused.too much', { brood: bar.seen.brood8 ?? 0, food: bar.seen.food8 ?? 0 })}</p>
-        : bar.again !== null ? <p>{t('visiting.again', { place: String(bar.place) })}</p>
-          : last === undefined ? <p>{t('visiting.refused.nothing read', { place: String(bar.place) })}</p>
-            : <p>{toldOf(last, ports.expect(view, readingOf(draft, last.place, last.seen)), t)}</p>}
+      {downRefused(bar) === 'too much' ? (
+        <p>{t('visiting.refused.too much', { brood: bar.seen.brood8 ?? 0, food: bar.seen.food8 ?? 0 })}</p>
+      ) : bar.again !== null ? (
+        <p>{t('visiting.again', { place: String(bar.place) })}</p>
+      ) : last === undefined ? (
+        <p>{t('visiting.refused.nothing read', { place: String(bar.place) })}</p>
+      ) : (
+        <p>{toldOf(last, ports.expect(view, readingOf(draft, last.place, last.seen)), t)}</p>
+      )}
     </div>
   );
 }
 
-function toldOf(last: Written, expected: ReturnType<ReturnType<typeof useHand>['ports']['expect']>, t: Wording['t']): string {
+function toldOf(
+  last: Written,
+  expected: ReturnType<ReturnType<typeof useHand>['ports']['expect']>,
+  t: Wording['t'],
+): string {
   const eighths = (value: number | null) => (value === null ? t('visiting.not-read') : String(value));
   const seen = t('visiting.told-seen', { brood: eighths(last.seen.brood8), food: eighths(last.seen.food8) });
   const { lastTime, today, surprise } = expected;
   return [
     t('visiting.told', { place: String(last.place), seen }),
     surprise ? t('visiting.told-surprise') : '',
-    lastTime === null ? t('visiting.told-first')
+    lastTime === null
+      ? t('visiting.told-first')
       : t('visiting.told-last', { day: daySlot(lastTime.day), brood: lastTime.brood8, food: lastTime.food8 }),
     today === null ? t('visiting.told-nothing') : t('visiting.told-today', { brood: today.brood8, food: today.food8 }),
-  ].filter((part) => part !== '').join(' ');
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
 }
 
 function daySlot(day: Day) {

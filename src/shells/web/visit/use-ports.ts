@@ -19,22 +19,30 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
   const authority = aside.contacts.find((contact) => contact.role === 'authority');
   const name = authority?.name ?? null;
   const phone = authority?.phone ?? null;
-  return useMemo(() => ({
-    yard, by: observer, today, manner, trough, newId,
-    now: () => {
-      const moment = new Date();
-      return { noted: instantOf(moment), at: now(), ms: moment.getTime() };
-    },
-    loadDraft: (key) => model.drafts.get(key),
-    saveDraft: (key, draft) => model.drafts.put(key, draft),
-    deleteDraft: (key) => model.drafts.remove(key),
-    append: async (entries) => {
-      const taken = await model.take(entries);
-      return taken.ok ? null : taken.issues;
-    },
-    expect: expectationOf,
-    drawn: drawnReading,
-    authority: name === null || phone === null ? null : { name, phone },
-    // `now` is made anew with every entry; what it reads (day, time zone) is named here.
-  }), [model, yard, observer, today, manner, trough, name, phone]);
+  return useMemo(
+    () => ({
+      yard,
+      by: observer,
+      today,
+      manner,
+      trough,
+      newId,
+      now: () => {
+        const moment = new Date();
+        return { noted: instantOf(moment), at: now(), ms: moment.getTime() };
+      },
+      loadDraft: (key) => model.drafts.get(key),
+      saveDraft: (key, draft) => model.drafts.put(key, draft),
+      deleteDraft: (key) => model.drafts.remove(key),
+      append: async (entries) => {
+        const taken = await model.take(entries);
+        return taken.ok ? null : taken.issues;
+      },
+      expect: expectationOf,
+      drawn: drawnReading,
+      authority: name === null || phone === null ? null : { name, phone },
+      // `now` is made anew with every entry; what it reads (day, time zone) is named here.
+    }),
+    [model, yard, observer, today, manner, trough, name, phone],
+  );
 }

@@ -32,7 +32,10 @@ export function useHand(): Hand {
   return hand;
 }
 
-export function useSession(ports: VisitPorts, key: string): { readonly session: Session; readonly state: SessionState } {
+export function useSession(
+  ports: VisitPorts,
+  key: string,
+): { readonly session: Session; readonly state: SessionState } {
   const [session] = useState(() => createSession(ports, key));
   const state = useSyncExternalStore(session.subscribe, session.state);
   return { session, state };
@@ -49,9 +52,13 @@ function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
     const { noted, at } = ports.now();
     return { noted, at };
   };
-  const noteOf = (bar: BarDraft) => text('visiting.note-text', { place: String(bar.place), text: bar.note.trim() }, manner);
+  const noteOf = (bar: BarDraft) =>
+    text('visiting.note-text', { place: String(bar.place), text: bar.note.trim() }, manner);
   return {
-    ports, view, session, tap,
+    ports,
+    view,
+    session,
+    tap,
     down: ({ bar }) => {
       if (bar === null || downRefused(bar) !== null) return;
       const words = { note: noteOf(bar), why: text('visiting.correct-why', {}, manner) };
@@ -59,18 +66,34 @@ function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
     },
     notOpened: ({ bar }) => {
       if (bar === null) return;
-      tap({ kind: 'not opened', entry: bar.entry, next: newId(), stamp: stamp(), words: { why: text('visiting.void-why', {}, manner) } });
+      tap({
+        kind: 'not opened',
+        entry: bar.entry,
+        next: newId(),
+        stamp: stamp(),
+        words: { why: text('visiting.void-why', {}, manner) },
+      });
     },
-    undo: () => tap({ kind: 'undo', next: newId(), stamp: stamp(), words: { why: text('visiting.fell-why', {}, manner) } }),
+    undo: () =>
+      tap({ kind: 'undo', next: newId(), stamp: stamp(), words: { why: text('visiting.fell-why', {}, manner) } }),
     go: (place) => tap({ kind: 'go', place, next: newId() }),
-    fell: (place) => tap({
-      kind: 'fell', place, id: newId(), stamp: stamp(), words: { note: text('visiting.fell-note', { place: String(place) }, manner) },
-    }),
+    fell: (place) =>
+      tap({
+        kind: 'fell',
+        place,
+        id: newId(),
+        stamp: stamp(),
+        words: { note: text('visiting.fell-note', { place: String(place) }, manner) },
+      }),
     toPhase: (phase) => tap({ kind: 'phase', phase, next: newId() }),
-    close: (draft) => tap({
-      kind: 'close', id: newId(), stamp: stamp(), smokeMinutes: smokeMinutes(draft, ports.now().ms),
-      sentence: closingSentence(draft, view.name, manner),
-    }),
+    close: (draft) =>
+      tap({
+        kind: 'close',
+        id: newId(),
+        stamp: stamp(),
+        smokeMinutes: smokeMinutes(draft, ports.now().ms),
+        sentence: closingSentence(draft, view.name, manner),
+      }),
   };
 }
 

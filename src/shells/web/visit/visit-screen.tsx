@@ -39,7 +39,11 @@ function VisitOf({ colony }: { readonly colony: Id }) {
     return (
       <Shell title={t(waiting ? 'visiting.opening' : 'visiting.title-none')}>
         {waiting ? null : <p>{t('visiting.gone')}</p>}
-        {waiting ? null : <Link className="button" href="/">{t('visiting.to-round')}</Link>}
+        {waiting ? null : (
+          <Link className="button" href="/">
+            {t('visiting.to-round')}
+          </Link>
+        )}
       </Shell>
     );
   }
@@ -47,7 +51,9 @@ function VisitOf({ colony }: { readonly colony: Id }) {
     return (
       <Shell title={view.name}>
         <p>{t('visiting.ended', { colony: view.name, day: formatDay(view.ended.day, manner) })}</p>
-        <Link className="button" href={`/colony/${colony}`}>{t('visiting.to-colony', { colony: view.name })}</Link>
+        <Link className="button" href={`/colony/${colony}`}>
+          {t('visiting.to-colony', { colony: view.name })}
+        </Link>
       </Shell>
     );
   }
@@ -65,7 +71,11 @@ function OpenVisit({ view }: { readonly view: ColonyView }) {
   }, [t, view.name]);
   return (
     <HandProvider value={hand}>
-      {state.phase === 'loading' ? <Shell title={view.name}><p role="status">{t('visiting.opening')}</p></Shell> : null}
+      {state.phase === 'loading' ? (
+        <Shell title={view.name}>
+          <p role="status">{t('visiting.opening')}</p>
+        </Shell>
+      ) : null}
       {state.phase === 'none' ? <StartVisit /> : null}
       {state.phase === 'open' ? <Step draft={state.draft} trouble={state.trouble} /> : null}
       {state.phase === 'closed' ? <Closed view={view} /> : null}
@@ -73,13 +83,23 @@ function OpenVisit({ view }: { readonly view: ColonyView }) {
   );
 }
 
-function Step({ draft, trouble }: { readonly draft: Draft; readonly trouble: React.ComponentProps<typeof BarDesk>['trouble'] }) {
+function Step({
+  draft,
+  trouble,
+}: {
+  readonly draft: Draft;
+  readonly trouble: React.ComponentProps<typeof BarDesk>['trouble'];
+}) {
   switch (draft.phase) {
-    case 'bars': return <BarDesk draft={draft} trouble={trouble} />;
-    case 'row': return <ClosingRow draft={draft} trouble={trouble} />;
-    case 'colony': return <ClosingColony draft={draft} trouble={trouble} />;
+    case 'bars':
+      return <BarDesk draft={draft} trouble={trouble} />;
+    case 'row':
+      return <ClosingRow draft={draft} trouble={trouble} />;
+    case 'colony':
+      return <ClosingColony draft={draft} trouble={trouble} />;
     case 'confirm':
-    case 'done': return <ClosingConfirm draft={draft} trouble={trouble} />;
+    case 'done':
+      return <ClosingConfirm draft={draft} trouble={trouble} />;
   }
 }
 
@@ -89,8 +109,12 @@ function Closed({ view }: { readonly view: ColonyView }) {
     <Shell title={t('visiting.title-done', { colony: view.name })}>
       <p role="status">{t('visiting.closed')}</p>
       <div className="visit-end">
-        <Link className="button visit-go" href={`/colony/${view.colony}`}>{t('visiting.to-colony', { colony: view.name })}</Link>
-        <Link className="button" href="/">{t('visiting.to-round')}</Link>
+        <Link className="button visit-go" href={`/colony/${view.colony}`}>
+          {t('visiting.to-colony', { colony: view.name })}
+        </Link>
+        <Link className="button" href="/">
+          {t('visiting.to-round')}
+        </Link>
       </div>
     </Shell>
   );

@@ -17,10 +17,14 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
   useLayoutEffect(() => {
     const measured = box.current;
     if (measured === null) return undefined;
-    const measure = () => setSize((before) => {
-      const next = { width: Math.max(least.width, measured.clientWidth), height: Math.max(least.height, measured.clientHeight) };
-      return next.width === before.width && next.height === before.height ? before : next;
-    });
+    const measure = () =>
+      setSize((before) => {
+        const next = {
+          width: Math.max(least.width, measured.clientWidth),
+          height: Math.max(least.height, measured.clientHeight),
+        };
+        return next.width === before.width && next.height === before.height ? before : next;
+      });
     measure();
     const watcher = new ResizeObserver(measure);
     watcher.observe(measured);
@@ -34,11 +38,19 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
     const end = rowEnd({ bay, closing });
     const stretch = bay.follower === 'last' ? { from: bay.from, to: end } : { from: end, to: bay.to };
     return visitStrip({
-      view, trough: ports.trough, current, bay: stretch, ...size,
+      view,
+      trough: ports.trough,
+      current,
+      bay: stretch,
+      ...size,
       read: new Map(read.map((row) => [row.place, ports.drawn(view, of(row))])),
       told: last === undefined ? null : { place: last.place, expected: ports.expect(view, of(last)) },
       label: t('visiting.strip', { read: read.length, left: bay.to - bay.from + 1 - read.length }),
     });
   }, [view, ports, current, read, bay, closing, visit, hive, size, t]);
-  return <div className="visit-strip" ref={box}><Drawn svg={svg} /></div>;
+  return (
+    <div className="visit-strip" ref={box}>
+      <Drawn svg={svg} />
+    </div>
+  );
 }
