@@ -1,2 +1,8 @@
-/** Texts of the screens. */
-export const screens = {} as const;
+/** Texts of the screens, all but the visit's own: they stand in files by where the keeper meets them. */
+import { booksTexts } from './screens-books.ts';
+import { colonyTexts } from './screens-colony.ts';
+import { entryTexts } from './screens-entries.ts';
+import { frameTexts } from './screens-frame.ts';
+import { settingsTexts } from './screens-settings.ts';
+
+export const screens = { ...frameTexts, ...colonyTexts, ...booksTexts, ...entryTexts, ...settingsTexts } as const;

@@ -1,11 +1,12 @@
 /** A store that forgets when the page is closed: for a browser without a database, and for tests. The frame says so. */
-import type { Entry, Id } from '../../../journal/entry.ts';
-import type { JournalStore, Stored } from '../../../journal/store.ts';
-import { bad, good } from '../../../numbers/result.ts';
+import { memoryStore } from '../../../journal/memory-store.ts';
 import type { Shelf, YardStore } from './yard-store.ts';
 
 export function memoryYardStore(): YardStore {
-  return { journal: memoryJournal(), drafts: memoryShelf(), snapshots: memoryShelf(), unsent: () => Promise.resolve(null) };
+  return {
+    journal: memoryStore(), drafts: memoryShelf(), snapshots: memoryShelf(), forgets: true, unsent: () => Promise.resolve(null),
+    pair: () => Promise.resolve(false),
+  };
 }
 
 export function memoryShelf(): Shelf {
@@ -20,37 +21,5 @@ export function memoryShelf(): Shelf {
       kept.delete(key);
       return Promise.resolve();
     },
-  };
-}
-
-function memoryJournal(): JournalStore {
-  const rows: Stored[] = [];
-  const byId = new Map<Id, Entry>();
-  return {
-    epoch: 'memory',
-    append: (entries) => {
-      const clash = entries.find((entry) => {
-        const known = byId.get(entry.id);
-        return known !== undefined && JSON.stringify(known) !== JSON.stringify(entry);
-      });
-      if (clash !== undefined) {
-        return Promise.resolve(bad({
-          code: 'duplicate-id', path: 'id', found: 'another entry with this id', expected: 'the same content', entry: clash.id,
-        }));
-      }
-      const fresh = entries.filter((entry) => !byId.has(entry.id));
-      for (const entry of fresh) {
-        byId.set(entry.id, entry);
-        rows.push({ seq: rows.length + 1, entry });
-      }
-      const added = fresh.map((entry) => entry.id);
-      return Promise.resolve(good({ added, known: entries.map((entry) => entry.id).filter((id) => !added.includes(id)) }));
-    },
-    read: (cursor, limit) => {
-      const page = rows.slice(cursor, cursor + limit);
-      return Promise.resolve({ rows: page, cursor: cursor + page.length, more: cursor + page.length < rows.length });
-    },
-    count: () => Promise.resolve(rows.length),
-    close: () => Promise.resolve(),
   };
 }

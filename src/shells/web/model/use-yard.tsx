@@ -18,6 +18,10 @@ import type { Shelf } from './yard-store.ts';
 export interface UsedYard extends YardState {
   /** Entries durable, or the reasons why none of them was stored. */
   readonly append: (notes: readonly Note[]) => Promise<Result<readonly Entry[]>>;
+  /** Entries that are whole already, durable in the same way. */
+  readonly take: YardModel['take'];
+  readonly pair: YardModel['pair'];
+  readonly setObserver: (observer: Id) => void;
   readonly drafts: Shelf;
   /** Now as an entry's `at`, in the yard's time; in the demo, the demo's day with the hour of the clock. */
   readonly now: () => At;
@@ -37,6 +41,9 @@ export function useYard(): UsedYard {
   return useMemo(() => ({
     ...state,
     append: model.append,
+    take: model.take,
+    pair: model.pair,
+    setObserver: model.setObserver,
     drafts: model.drafts,
     now: () => nowAt({ today: state.today, timeZone: state.picture?.yard?.timeZone ?? null }),
     turnTo: model.turnTo,

@@ -10,6 +10,7 @@ import { good, type Issue, type Result } from '../../../numbers/result.ts';
 import { localTime } from './clock.ts';
 import { entryOf, newId, type Note } from './notes.ts';
 import type { Book } from './preferences.ts';
+import type { Aside, Shown } from './shown.ts';
 import type { Shelf, YardStore } from './yard-store.ts';
 
 export interface YardState {
@@ -20,14 +21,19 @@ export interface YardState {
   readonly today: Day;
   /** What was last believed; null until the first one is made. It may be of an earlier day than today. */
   readonly picture: Picture | null;
+  readonly aside: Aside;
   readonly computing: boolean;
   /** The yard that new entries belong to. */
   readonly yard: Id;
   /** The observer who writes on this device. */
   readonly observer: Id;
+  /** The server wants a pairing code of this device. */
+  readonly pairing: boolean;
   /** Entries not yet on the server; null when there is no server to send to. */
   readonly unsent: number | null;
   readonly trouble: readonly Issue[];
+  /** True when this browser gave no database: all is lost when the page is closed. */
+  readonly forgets: boolean;
 }
 
 export interface YardModel {
@@ -40,6 +46,8 @@ export interface YardModel {
   readonly drafts: Shelf;
   readonly turnTo: (day: Day) => void;
   readonly holdPicture: () => () => void;
+  /** True when the server took the code. */
+  readonly pair: (code: string) => Promise<boolean>;
   readonly setObserver: (observer: Id) => void;
   /** Reads what arrived in the store by another way (a pull, another tab). */
   readonly refresh: () => Promise<void>;
@@ -47,7 +55,7 @@ export interface YardModel {
 
 export interface Around {
   readonly openStore: (book: Book) => Promise<YardStore>;
-  readonly computePicture: (entries: readonly Entry[], day: Day) => Promise<Picture>;
+  readonly computePicture: (entries: readonly Entry[], day: Day) => Promise<Shown>;
   /** The demo's journal, fetched when the demo is opened for the first time. */
   readonly demoEntries: () => Promise<readonly Entry[]>;
   readonly now: () => Date;
@@ -57,7 +65,12 @@ export interface Around {
   readonly yardOf: (book: Book) => Id;
 }
 
+/** The demo yard carries its own today; the same as the front door's `demoDay`, which would bring the engine with it. */
 export const demoToday: Day = '2014-05-16';
+export const noAside: Aside = {
+  observers: [], contacts: [], hives: [], troughs: {}, measurements: [], overrides: [], names: {}, queens: {}, struck: [], conflicts: [],
+  notUnderstood: [], minutes: { open: 0, glance: 0, 'no visit': 0 },
+};
 const pageSize = 2000;
 const settleMs = 60;
 
@@ -69,8 +82,9 @@ export function createYardModel(around: Around): YardModel {
   let asked = 0;
   let timer: ReturnType<typeof setTimeout> | null = null;
   let state: YardState = {
-    book: null, phase: 'closed', entries: [], today: localTime(around.now(), null).day, picture: null, computing: false,
-    yard: newId(), observer: newId(), unsent: null, trouble: [],
+    book: null, phase: 'closed', entries: [], today: localTime(around.now(), null).day, picture: null,
+    aside: noAside, computing: false, yard: newId(), observer: newId(), unsent: null, trouble: [], forgets: false,
+    pairing: false,
   };
 
   function change(part: Partial<YardState>): void {
@@ -84,10 +98,10 @@ export function createYardModel(around: Around): YardModel {
     const { book } = state;
     change({ computing: true });
     try {
-      const picture = await around.computePicture(state.entries, state.today);
+      const shown = await around.computePicture(state.entries, state.today);
       if (ticket !== asked || state.book !== book) return;
-      change({ picture, computing: false });
-      void store.snapshots.put('picture', picture).catch(() => undefined);
+      change({ ...shown, computing: false });
+      void store.snapshots.put('shown', shown).catch(() => undefined);
     } catch (error) {
       if (ticket !== asked) return;
       change({ computing: false, trouble: [{ code: 'engine-stopped', path: 'picture', found: String(error), expected: 'a picture' }] });
@@ -123,11 +137,11 @@ export function createYardModel(around: Around): YardModel {
     store = await around.openStore(book);
     cursor = 0;
     asked += 1;
-    const kept = (await store.snapshots.get('picture')) as Picture | undefined;
-    const today = book === 'demo' ? await demoDay(store) : localTime(around.now(), kept?.yard?.timeZone ?? null).day;
+    const kept = (await store.snapshots.get('shown')) as Shown | undefined;
+    const today = book === 'demo' ? await demoDay(store) : localTime(around.now(), kept?.picture.yard?.timeZone ?? null).day;
     change({
-      book, phase: 'reading', entries: [], picture: kept ?? null, today, trouble: [], computing: true,
-      yard: kept?.yard?.id ?? around.yardOf(book), observer: around.observerOf(book) ?? newObserver(book),
+      book, phase: 'reading', entries: [], picture: kept?.picture ?? null, aside: kept?.aside ?? noAside, today, trouble: [],
+      computing: true, forgets: store.forgets, yard: kept?.picture.yard?.id ?? around.yardOf(book), observer: around.observerOf(book) ?? newObserver(book),
     });
     await readNew();
     if (book === 'demo' && state.entries.length === 0) await fillDemo(store);
@@ -197,6 +211,11 @@ export function createYardModel(around: Around): YardModel {
         holds -= 1;
         schedule();
       };
+    },
+    pair: async (code) => {
+      const taken = store === null ? false : await store.pair(code);
+      if (taken) change({ pairing: false });
+      return taken;
     },
     setObserver: (observer) => {
       if (state.book !== null) around.keepObserver(state.book, observer);

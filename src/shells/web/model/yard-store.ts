@@ -18,6 +18,10 @@ export interface YardStore {
   readonly drafts: Shelf;
   /** The last Picture and other derived things: safe to lose. */
   readonly snapshots: Shelf;
+  /** True when nothing survives the page. */
+  readonly forgets: boolean;
   /** Entries that no server has yet; null when this store knows of no server. */
   unsent(): Promise<number | null>;
+  /** Sends the pairing code to the server; true when it was taken. */
+  pair(code: string): Promise<boolean>;
 }

@@ -1,0 +1,2 @@
+/** The rules of the advice by name, for the handbook: what each is for. */
+export { rules } from '../advice/list.ts';

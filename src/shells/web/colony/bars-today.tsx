@@ -1,0 +1,63 @@
+/** The nest as it should look today: seven bars large, one of them in hand, with its face and what it holds. */
+import { useState } from 'react';
+import type { BarView, ColonyView } from '../../../colony/view.ts';
+import { layerOrder } from '../../../sheets/strip.ts';
+import { Drawn } from '../frame/drawn.tsx';
+import { useDrawings } from '../frame/drawings.ts';
+import { useText } from '../frame/manner.tsx';
+import { dayPart } from '../frame/parts.ts';
+
+export function BarsToday({ view }: { readonly view: ColonyView }) {
+  const { t } = useText();
+  const { lensStrip } = useDrawings();
+  const middle = view.bars.filter((bar) => bar.kind !== 'bare');
+  const [place, setPlace] = useState(middle[Math.floor(middle.length / 2)]?.place ?? view.bay.from);
+  const bar = view.bars.find((one) => one.place === place);
+  return (
+    <section>
+      <h2>{t('bars.title', { day: dayPart(view.day) })}</h2>
+      <div onClick={(event) => setPlace(placeUnder(event.target) ?? place)}>
+        <Drawn svg={lensStrip(view, place)} className="drawn lens" />
+      </div>
+      <div className="stepper" role="group" aria-label={t('bars.choose')}>
+        <button type="button" disabled={place <= view.bay.from} onClick={() => setPlace(place - 1)}>{t('bars.back')}</button>
+        <p role="status"><b>{t('bars.place', { n: place })}</b></p>
+        <button type="button" disabled={place >= view.bay.to} onClick={() => setPlace(place + 1)}>{t('bars.on')}</button>
+      </div>
+      {bar === undefined ? <p>{t('bars.none')}</p> : <OneBar view={view} bar={bar} />}
+    </section>
+  );
+}
+
+function OneBar({ view, bar }: { readonly view: ColonyView; readonly bar: BarView }) {
+  const { t } = useText();
+  const { face } = useDrawings();
+  const read = bar.readOn === null ? t('bars.never-read') : t(bar.ink === 'seen' ? 'bars.read-on' : 'bars.worked-from', { day: dayPart(bar.readOn) });
+  if (bar.kind === 'bare') return <p>{t('bars.bare')}</p>;
+  if (bar.shares === null) return <p>{t('bars.unknown')} {read}</p>;
+  const { shares } = bar;
+  const held = layerOrder.filter((content) => Math.round(shares[content] * 100) >= 1).sort((a, b) => shares[b] - shares[a]);
+  return (
+    <div className="one-bar">
+      <Drawn svg={face(view, bar)} />
+      <div>
+        <p>{read}{bar.mark === null ? '' : ` ${t('bars.mark', { mark: bar.mark })}`}</p>
+        <ul className="shares">
+          {held.map((content) => (
+            <li key={content}><span>{t(`content.${content}`)}</span> {t('bars.percent', { percent: Math.round(shares[content] * 100) })}</li>
+          ))}
+        </ul>
+        {bar.cells === null ? null : <p>{t('queen.cell-counts', { ...bar.cells })}</p>}
+        {bar.queenSeen ? <p>{t('bars.queen-seen')}</p> : null}
+        {bar.bees === null ? null : <p>{t('bars.bees', { eighths: Math.round(bar.bees * 8) })}</p>}
+        <p className="soft small">{t(bar.ink === 'guessed' ? 'bars.drawn-guess' : 'bars.drawn')}</p>
+      </div>
+    </div>
+  );
+}
+
+/** The sheets write the place into what they draw, so that a tap on a comb finds it. */
+function placeUnder(target: EventTarget): number | null {
+  const found = target instanceof Element ? target.closest('[data-place]')?.getAttribute('data-place') : null;
+  return found === null || found === undefined ? null : Number(found);
+}

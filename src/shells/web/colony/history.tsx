@@ -1,0 +1,42 @@
+/** Bees, brood and honey through the visits, as they were counted: points with their ranges, and nothing drawn between them. */
+import { useEffect, useState } from 'react';
+import type { ColonyView } from '../../../colony/view.ts';
+import { Drawn } from '../frame/drawn.tsx';
+import { useDrawings } from '../frame/drawings.ts';
+import { useText } from '../frame/manner.tsx';
+import { pointOf } from '../model/engine.ts';
+import type { HistoryPoint } from '../model/shown.ts';
+
+/** About two seasons of usual visits; each needs the journal folded to its day. */
+const mostPoints = 40;
+
+export function History({ view }: { readonly view: ColonyView }) {
+  const { t } = useText();
+  const { history } = useDrawings();
+  const [points, setPoints] = useState<readonly HistoryPoint[] | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    // One day at a time, so that a new picture never waits behind a long history.
+    async function gather(): Promise<void> {
+      const found: HistoryPoint[] = [];
+      for (const day of [...new Set(view.visits.map((visit) => visit.day))].slice(-mostPoints)) {
+        const point = await pointOf(view.colony, day);
+        if (!wanted) return;
+        if (point !== null) found.push(point);
+      }
+      setPoints(found);
+    }
+    void gather().catch(() => undefined);
+    return () => {
+      wanted = false;
+    };
+  }, [view]);
+  return (
+    <section>
+      <h2>{t('history.title')}</h2>
+      {points === null ? <p className="soft">{t('frame.working')}</p> : null}
+      {points !== null && points.length < 2 ? <p>{t('history.too-few')}</p> : null}
+      {points !== null && points.length >= 2 ? <Drawn svg={history(view, points)} className="drawn chart" /> : null}
+    </section>
+  );
+}

@@ -1,0 +1,100 @@
+/**
+ * The whole of the screens: which one stands where. Round and Colony are in the first load, the
+ * visit and the books (sums, handbook, journal, settings) come when they are asked for.
+ */
+import { lazy, Suspense } from 'react';
+import { Redirect, Route, Router, Switch, useRoute } from 'wouter';
+import { sharedDefs } from '../../../sheets/marks.ts';
+import { ColonyScreen } from '../colony/colony-screen.tsx';
+import { useYard } from '../model/use-yard.tsx';
+import { RoundScreen } from '../round/round-screen.tsx';
+import { DayLine } from './day-line.tsx';
+import { Drawn } from './drawn.tsx';
+import { useText } from './manner.tsx';
+import { Navigation } from './navigation.tsx';
+import { Screen } from './screen.tsx';
+import { Standing } from './standing.tsx';
+import { useWide } from './wide.ts';
+
+const StartScreen = lazy(() => import('../start/start-screen.tsx').then((file) => ({ default: file.StartScreen })));
+const VisitScreen = lazy(() => import('../visit/visit-screen.tsx').then((file) => ({ default: file.VisitScreen })));
+const SumsScreen = lazy(() => import('../sums/sums-screen.tsx').then((file) => ({ default: file.SumsScreen })));
+const HandbookScreen = lazy(() => import('../handbook/handbook-screen.tsx').then((file) => ({ default: file.HandbookScreen })));
+const JournalScreen = lazy(() => import('../journal/journal-screen.tsx').then((file) => ({ default: file.JournalScreen })));
+const SettingsScreen = lazy(() => import('../settings/settings-screen.tsx').then((file) => ({ default: file.SettingsScreen })));
+
+export function App() {
+  return (
+    <Router>
+      <Framed />
+    </Router>
+  );
+}
+
+function Framed() {
+  const { t } = useText();
+  const { book, phase, entries, picture } = useYard();
+  const [onVisit] = useRoute('/visit/:colony');
+  const unstarted = book === null || (phase === 'ready' && entries.length === 0);
+  if (onVisit && !unstarted) {
+    return (
+      <>
+        <Marks />
+        <Suspense fallback={<Waiting />}><Route path="/visit/:colony"><VisitScreen /></Route></Suspense>
+      </>
+    );
+  }
+  return (
+    <div className="frame">
+      <Marks />
+      <a className="skip" href="#screen">{t('frame.skip')}</a>
+      <Navigation />
+      <div>
+        <header>
+          <DayLine />
+          <Standing />
+        </header>
+        <main id="screen" tabIndex={-1}>
+          <Suspense fallback={<Waiting />}>
+            <Switch>
+              <Route path="/sums/:key?"><SumsScreen /></Route>
+              <Route path="/handbook"><HandbookScreen /></Route>
+              <Route path="/journal"><JournalScreen /></Route>
+              <Route path="/settings"><SettingsScreen /></Route>
+              <Route path="/start"><StartScreen /></Route>
+              {unstarted ? <Route><StartScreen /></Route> : null}
+              {picture === null ? <Route><Waiting /></Route> : null}
+              <Route path="/colony/:colony">{({ colony }) => <RoundAndColony colony={colony} />}</Route>
+              <Route path="/"><RoundAndColony colony={null} /></Route>
+              <Route><Redirect to="/" /></Route>
+            </Switch>
+          </Suspense>
+        </main>
+      </div>
+    </div>
+  );
+}
+
+/** On a laptop the round stays at the left while a colony is read; on a phone there is room for one of them. */
+function RoundAndColony({ colony }: { readonly colony: string | null }) {
+  const wide = useWide();
+  const { picture } = useYard();
+  const chosen = colony ?? picture?.round[0]?.colony ?? null;
+  if (!wide) return colony === null ? <RoundScreen chosen={null} takesFocus /> : <ColonyScreen colony={colony} takesFocus />;
+  return (
+    <div className="twofold">
+      <section><RoundScreen chosen={chosen} takesFocus={colony === null} /></section>
+      <section>{chosen === null ? null : <ColonyScreen key={chosen} colony={chosen} takesFocus={colony !== null} />}</section>
+    </div>
+  );
+}
+
+/** The patterns of all marks, once on the page: every strip and face points to them. */
+function Marks() {
+  return <Drawn svg={sharedDefs()} className="sprite" />;
+}
+
+function Waiting() {
+  const { t } = useText();
+  return <Screen title={t('frame.opening')}><p role="status">{t('frame.reading-journal')}</p></Screen>;
+}

@@ -1,0 +1,10 @@
+/** Hands a text to the browser as a file to keep. */
+export function saveFile(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/x-ndjson' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name.replace(/[^\p{L}\p{N}._-]+/gu, '-');
+  link.click();
+  // The download has its own hold on the blob once it was started.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}

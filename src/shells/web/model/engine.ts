@@ -1,0 +1,70 @@
+/**
+ * The engine beside the screens: entries and a day in, a Picture out, worked out in a worker so that
+ * no tap waits for it. The worker keeps the entries that it has been given; only new ones are sent.
+ */
+import type { Entry, Id } from '../../../journal/entry.ts';
+import type { Day } from '../../../numbers/day.ts';
+import type { EngineAnswer, EngineQuestion, HistoryPoint, ReadFile, Shown } from './shown.ts';
+
+interface Asker {
+  readonly done: (answer: unknown) => void;
+  readonly failed: (error: Error) => void;
+}
+
+interface Sent {
+  readonly count: number;
+  readonly first: Id | undefined;
+  readonly last: Id | undefined;
+}
+
+const nothingSent: Sent = { count: 0, first: undefined, last: undefined };
+let worker: Worker | null = null;
+let sent = nothingSent;
+let asked = 0;
+const askers = new Map<number, Asker>();
+
+/** What is believed on a day, by these entries. Fails when the engine does; the entries are not harmed by that. */
+export function computePicture(entries: readonly Entry[], day: Day): Promise<Shown> {
+  const goesOn = worker !== null && sent.count > 0 && entries.length >= sent.count
+    && entries[0]?.id === sent.first && entries[sent.count - 1]?.id === sent.last;
+  const fresh = goesOn ? entries.slice(sent.count) : entries;
+  sent = { count: entries.length, first: entries[0]?.id, last: entries.at(-1)?.id };
+  return ask<Shown>({ number: ++asked, ask: 'picture', day, afresh: !goesOn, entries: fresh });
+}
+
+/** What was believed of a colony at the end of a day, by the entries of the last picture; null before it began. */
+export function pointOf(colony: Id, day: Day): Promise<HistoryPoint | null> {
+  return ask<HistoryPoint | null>({ number: ++asked, ask: 'point', colony, day });
+}
+
+/** The entries of a file of JSON lines, and every line that is none. */
+export function readEntries(text: string): Promise<ReadFile> {
+  return ask<ReadFile>({ number: ++asked, ask: 'read', text });
+}
+
+function ask<T>(question: EngineQuestion): Promise<T> {
+  const engine = worker ?? start();
+  return new Promise<T>((done, failed) => {
+    askers.set(question.number, { done: done as (answer: unknown) => void, failed });
+    engine.postMessage(question);
+  });
+}
+
+function start(): Worker {
+  const made = new Worker(new URL('../worker/engine-worker.ts', import.meta.url), { type: 'module' });
+  made.onmessage = ({ data }: MessageEvent<EngineAnswer>) => {
+    const asker = askers.get(data.number);
+    askers.delete(data.number);
+    if (data.ok) asker?.done(data.answer);
+    else asker?.failed(new Error(data.fault));
+  };
+  made.onerror = (event) => {
+    for (const asker of askers.values()) asker.failed(new Error(event.message));
+    askers.clear();
+    sent = nothingSent;
+    worker = null;
+    made.terminate();
+  };
+  worker = made;
+  return made;
+}

@@ -1,0 +1,66 @@
+/** What the worker and the screens say to each other: plain data, safe to store and to send. */
+import type { Picture } from '../../../apiary.ts';
+import type { Contact, Observer } from '../../../colony/state.ts';
+import type { Ink } from '../../../hive/contents.ts';
+import type { Hive, Measurement } from '../../../hive/state.ts';
+import type { Entry, Id } from '../../../journal/entry.ts';
+import type { Day } from '../../../numbers/day.ts';
+import type { Range } from '../../../numbers/range.ts';
+import type { Issue } from '../../../numbers/result.ts';
+import type { Trough } from '../../../sheets/taper.ts';
+
+/** What the journal says beside the Picture: people, boxes, own figures. */
+export interface Aside {
+  readonly observers: readonly Observer[];
+  readonly contacts: readonly Contact[];
+  readonly hives: readonly Hive[];
+  /** Inside measures of each hive in mm, by id: what the drawings need. */
+  readonly troughs: Readonly<Record<Id, Trough>>;
+  readonly measurements: readonly Measurement[];
+  readonly overrides: readonly { readonly key: string; readonly value: number; readonly low: number; readonly high: number; readonly entry: Id }[];
+  /** Names of everything that has one, by id: for the sentences of the journal. */
+  readonly names: Readonly<Record<Id, string>>;
+  /** The reign in force of each colony. */
+  readonly queens: Readonly<Record<Id, { readonly queen: Id; readonly mark: string | null }>>;
+  /** Entries that are taken back. */
+  readonly struck: readonly Id[];
+  /** Entries that two people corrected without knowing of each other; the last correction is used until it is settled. */
+  readonly conflicts: readonly { readonly target: Id; readonly amendments: readonly Id[] }[];
+  readonly notUnderstood: readonly Id[];
+  /** Minutes that each verb takes, by the figures in force. */
+  readonly minutes: { readonly open: number; readonly glance: number; readonly 'no visit': number };
+}
+
+export interface Shown {
+  readonly picture: Picture;
+  readonly aside: Aside;
+}
+
+/** What was believed of a colony on the day of one of its visits. */
+export interface HistoryPoint {
+  readonly day: Day;
+  readonly adults: Range;
+  readonly brood: Range;
+  readonly honeyKg: Range;
+  /** The weakest ink in it: seen only when all bars were opened. */
+  readonly ink: Ink;
+}
+
+export type EngineQuestion =
+  /** `afresh`: forget the entries given before. */
+  | { readonly number: number; readonly ask: 'picture'; readonly day: Day; readonly afresh: boolean; readonly entries: readonly Entry[] }
+  | { readonly number: number; readonly ask: 'point'; readonly day: Day; readonly colony: Id }
+  /** Reads a file of entries; nothing is kept. */
+  | { readonly number: number; readonly ask: 'read'; readonly text: string };
+
+export interface ReadFile {
+  readonly entries: readonly Entry[];
+  /** What cannot be kept, line by line. */
+  readonly faults: readonly Issue[];
+  /** What is kept but worth a look. */
+  readonly notes: readonly Issue[];
+}
+
+export type EngineAnswer =
+  | { readonly number: number; readonly ok: true; readonly answer: Shown | HistoryPoint | ReadFile | null }
+  | { readonly number: number; readonly ok: false; readonly fault: string };

@@ -1,0 +1,77 @@
+/**
+ * The round of the day: the date, the hours that suit opening, and the hives along a path, the
+ * longest need first. It shows what was last believed at once and never waits for the engine.
+ */
+import { lazy, Suspense, useMemo, useState } from 'react';
+import { useLocation, useSearch } from 'wouter';
+import type { Stop } from '../../../apiary.ts';
+import type { ColonyView } from '../../../colony/view.ts';
+import { formatWeekday } from '../../../words/format-day.ts';
+import { useText } from '../frame/manner.tsx';
+import { Screen } from '../frame/screen.tsx';
+import { useYard } from '../model/use-yard.tsx';
+import { DayWeather } from './day-weather.tsx';
+import { EmptyHives } from './empty-hives.tsx';
+import { Minutes } from './minutes.tsx';
+import { StopOnPath } from './stop-on-path.tsx';
+
+const SwarmSheet = lazy(() => import('../start/swarm-sheet.tsx').then((file) => ({ default: file.SwarmSheet })));
+const WriteSheet = lazy(() => import('./write-sheet.tsx').then((file) => ({ default: file.WriteSheet })));
+
+interface RoundProps {
+  /** The colony that stands at the right on a laptop. */
+  readonly chosen: string | null;
+  readonly takesFocus: boolean;
+}
+
+interface Placed {
+  readonly stop: Stop;
+  readonly view: ColonyView;
+  /** Its number in the order of need; null where nothing is to be done. */
+  readonly peg: number | null;
+}
+
+export function RoundScreen({ chosen, takesFocus }: RoundProps) {
+  const { t, manner } = useText();
+  const { picture, today } = useYard();
+  const [, go] = useLocation();
+  const asked = new URLSearchParams(useSearch()).get('hive') === 'swarm';
+  const [hiving, setHiving] = useState(asked);
+  const [writing, setWriting] = useState<ColonyView | null>(null);
+  const placed = useMemo(() => (picture === null ? [] : placeStops(picture.round, picture.colonies)), [picture]);
+  if (picture === null) return null;
+  return (
+    <Screen title={formatWeekday(today, manner)} aside={picture.yard?.name} takesFocus={takesFocus}>
+      <DayWeather />
+      {placed.length === 0 ? null : <Minutes stops={placed.map(({ stop, view }) => ({ stop, view }))} />}
+      {placed.length === 0 ? <p>{t('round.no-colony')}</p> : (
+        <ol className="path" aria-label={t('round.path')}>
+          {placed.map(({ stop, view, peg }) => (
+            <StopOnPath
+              key={stop.colony} stop={stop} view={view} peg={peg} chosen={stop.colony === chosen} onWrite={() => setWriting(view)}
+            />
+          ))}
+        </ol>
+      )}
+      <EmptyHives />
+      <div className="acts">
+        <button type="button" className={placed.length === 0 ? 'go' : ''} onClick={() => setHiving(true)}>{t('round.hive-swarm')}</button>
+      </div>
+      <Suspense>
+      {hiving ? <SwarmSheet onClose={() => { setHiving(false); if (asked) go('/', { replace: true }); }} /> : null}
+      {writing === null ? null : <WriteSheet view={writing} onClose={() => setWriting(null)} />}
+      </Suspense>
+    </Screen>
+  );
+}
+
+function placeStops(round: readonly Stop[], colonies: readonly ColonyView[]): readonly Placed[] {
+  const views = new Map(colonies.map((view) => [view.colony, view]));
+  let last = 0;
+  return round.flatMap((stop) => {
+    const view = views.get(stop.colony);
+    if (view === undefined) return [];
+    const needs = stop.first !== null && stop.verb !== 'leave shut';
+    return [{ stop, view, peg: needs ? ++last : null }];
+  });
+}

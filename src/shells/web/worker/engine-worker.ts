@@ -1,0 +1,65 @@
+/** The engine's side of the talk: keeps the entries, folds them, makes the Picture of the day that is asked for. */
+import * as z from 'zod/mini';
+import { type Apiary, pictureOf, readJournal } from '../../../apiary.ts';
+import { allKinds } from '../../../apiary/kinds.ts';
+import { viewOf } from '../../../apiary/views.ts';
+import { readJournal as readFile } from '../../../journal/check-journal.ts';
+import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
+import type { Day } from '../../../numbers/day.ts';
+import { addTogether } from '../../../numbers/range.ts';
+import type { EngineAnswer, EngineQuestion, HistoryPoint } from '../model/shown.ts';
+import { asideOf } from './aside-of.ts';
+
+z.config({ jitless: true });
+
+interface Self {
+  onmessage: ((message: MessageEvent<EngineQuestion>) => void) | null;
+  postMessage(answer: EngineAnswer): void;
+}
+
+const own = self as unknown as Self;
+const ever = '9999-12-31';
+let entries: Entry[] = [];
+let folded: { readonly until: string; readonly count: number; readonly apiary: Apiary } | null = null;
+
+own.onmessage = ({ data }) => {
+  const { number } = data;
+  try {
+    own.postMessage({ number, ok: true, answer: answerTo(data) });
+  } catch (error) {
+    own.postMessage({ number, ok: false, fault: error instanceof Error ? error.message : String(error) });
+  }
+};
+
+function answerTo(question: EngineQuestion) {
+  if (question.ask === 'read') {
+    const { entries: found, faults, notes } = readFile(question.text, allKinds);
+    return { entries: found, faults, notes };
+  }
+  if (question.ask === 'point') return point(question.colony, question.day);
+  if (question.afresh) {
+    entries = [];
+    folded = null;
+  }
+  for (const entry of question.entries) entries.push(entry);
+  const apiary = apiaryOn(question.day);
+  return { picture: pictureOf(apiary, question.day), aside: asideOf(apiary, entries) };
+}
+
+/** The journal folded to the end of a day; the last one is kept, because it is asked for again at once. */
+function apiaryOn(day: Day): Apiary {
+  const until = entries.some((entry) => dayOf(entry.at) > day) ? day : ever;
+  if (folded?.count !== entries.length || folded.until !== until) {
+    folded = { until, count: entries.length, apiary: until === ever ? readJournal(entries) : readJournal(entries, day) };
+  }
+  return folded.apiary;
+}
+
+/** What was believed of a colony at the end of one of its days, by all that is known now. */
+function point(colony: Id, day: Day): HistoryPoint | null {
+  const then = readJournal(entries, day);
+  if (!then.state.colonies.has(colony)) return null;
+  const { adults, honeyKg, egg, larva, sealed, emerging, drone } = viewOf(then.state, colony, day, then.book).totals;
+  const brood = addTogether([egg, larva, sealed, emerging, drone].map((total) => total.total));
+  return { day, adults: adults.total, brood, honeyKg: honeyKg.total, ink: adults.ink };
+}

@@ -1,0 +1,21 @@
+/** One entry of the journal as one sentence. */
+export const entryTexts = {
+  'entry.other': 'An entry of the kind "{kind}".', 'entry.unnamed': 'without a name', 'entry.nothing': 'nothing', 'entry.not-read': 'not read',
+  'entry.yard': 'The yard is called {name}.', 'entry.hive': 'Hive {name}: {bars|one bar|# bars}, {width} wide at the top, {depth} deep.',
+  'entry.bay': 'In hive {hive} a colony has the places {from} to {to}.', 'entry.bar': 'A bar is marked {mark}.', 'entry.comb': 'About a comb.',
+  'entry.placing': 'A comb was hung at place {place}.', 'entry.placing-away': 'A comb was put away: {where}.',
+  'entry.measurement': 'Measured: {what}, {value}.', 'entry.observer': '{name} reads as {role}.', 'entry.contact': '{role}: {name}.', 'entry.note': 'Note: {text}',
+  'entry.day-weather': 'Temperature of the day: low {low}, high {high}.', 'entry.figure-override': 'Own figure for {figure}: {value}. {why}',
+  'entry.colony': 'Colony {name}, {origin}, lives in {hive}.', 'entry.queen': 'A queen: {mark}.',
+  'entry.reign-began': 'A queen of {colony} began: {how}.', 'entry.reign-ended': 'A queen of {colony} ended: {how}.',
+  'entry.swarm-hived': 'A swarm was hived as {name}.', 'entry.swarm-left': 'A swarm left {colony}.', 'entry.swarm-seen': 'A swarm was seen.',
+  'entry.swarm-seen-from': 'A swarm was seen near {colony}.', 'entry.split': '{from} was split: {child} got {count|one comb|# combs}.',
+  'entry.unite': '{from} was united into {into}.', 'entry.colony-ended': '{colony} ended: {how}.',
+  'entry.visit': '{colony}, {kind}.', 'entry.visit-said': '{colony}, {kind}. {sentence}',
+  'entry.reading': '{hive}, place {place}: brood {brood}, food {food} of eight.', 'entry.look': '{hive} looked at from outside: {flight} fly.',
+  'entry.feeding': '{colony} was fed with {what}.', 'entry.feeding-amount': '{colony} was fed with {what}, {amount}.',
+  'entry.advice-issued': 'Advice for {colony}, as it was shown.', 'entry.forecast-issued': 'Forecast for {colony}, as it was made.',
+  'entry.correction': 'Correction: {why}', 'entry.void': 'Taken back: {why}',
+  'unit-name.mm': 'mm', 'unit-name.cm': 'cm', 'unit-name.in': 'in', 'unit-name.kg': 'kg', 'unit-name.lb': 'lb', 'unit-name.l': 'l', 'unit-name.gal': 'gal',
+  'unit-name.degC': '°C', 'unit-name.degF': '°F', 'unit-name.count': '',
+} as const;
