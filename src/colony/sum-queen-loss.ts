@@ -11,8 +11,8 @@ export const queenLossSum = sum({
   key: 'queen-loss',
   title: 'A queen lost',
   line: 'when she last laid, when a daughter emerges and lays, and when there is no more hope, from the youngest brood',
-  formula: 'lastLaid = seenOn − greatest age … seenOn − least age of the youngest stage (a larva of known age: seenOn − least age of a larva '
-    + '− larvaAgeDays); virgin and first eggs = lastLaid + the ends of emergency-queen-emerges and emergency-first-eggs; '
+  formula: 'lastLaid = seenOn − greatest age … seenOn − least age of the youngest stage (a larva of known age: seenOn − least age '
+    + 'of a larva − larvaAgeDays); virgin and first eggs = lastLaid + the ends of emergency-queen-emerges and emergency-first-eggs; '
     + 'hopelessFrom = lastLaidLatest + hopeless-after-days; with no brood the earliest days are unknown and '
     + 'lastLaidLatest = seenOn − least age of an emerging worker',
   fields: [

@@ -104,11 +104,8 @@ export const queensFigures = [
   }),
   figure({
     key: 'laying-workers-onset', title: 'From the loss of a queen to laying workers', topic: 'queens', value: 21, low: 14, high: 35,
-    unit: 'd', when: 'no queen raised; open brood delays it',
-    basis: {
-      kind: 'source', source: 'miller-ratnieks-2001', where: 'a course of four weeks; three weeks from pages',
-      sureness: 'read in a second source',
-    },
+    unit: 'd', when: 'no queen raised; open brood delays it', basis: pages,
+    note: 'Pages say about three weeks; a study followed ovaries, eggs and the loss of policing over four.',
   }),
   figure({
     key: 'give-up-waiting', title: 'From the loss of a queen to the end of waiting for her daughter\'s eggs', topic: 'queens',

@@ -66,11 +66,6 @@ export const sources = {
     who: 'Scheiner R. and others', year: 2013, title: 'Standard methods for behavioural studies of Apis mellifera',
     where: 'Journal of Apicultural Research 52(4), section 13.2',
   },
-  'beebook-strength-2013': {
-    who: 'Delaplane K. S., van der Steen J., Guzman-Novoa E.', year: 2013,
-    title: 'Standard methods for estimating strength parameters of Apis mellifera colonies',
-    where: 'Journal of Apicultural Research 52(1)', doi: '10.3896/IBRA.1.52.1.03',
-  },
   'miller-ratnieks-2001': {
     who: 'Miller D. G., Ratnieks F. L. W.', year: 2001, title: 'The timing of worker reproduction and breakdown of policing',
     where: 'Insectes Sociaux 48:178–184',
@@ -188,6 +183,34 @@ export const sources = {
   'queen-pages': {
     who: 'Club and trade pages', year: null, title: '[Timetables of queens, drones and swarms]',
     where: 'several pages that agree within a few days',
+  },
+  'learners-table': {
+    who: 'A page for learners', year: null, title: '[Days as egg, open larva and sealed, by caste]', where: 'one page; its days sum up',
+  },
+  'school-swarm-sum': {
+    who: 'A club page', year: null, title: '[A colony of 30 000 before and after a swarm, worked out]', where: 'worked example',
+  },
+  'kauffeld': {
+    who: 'Kauffeld N. M.', year: null, title: '[Bees on a deep comb in a single layer]', where: 'as Burgett and Burikam (1985) give it',
+  },
+  'bbka-news': {
+    who: 'British Beekeepers Association', year: null, title: '[Honey in a full comb of several hives]', where: 'BBKA News',
+  },
+  'newcombe-1998': {
+    who: 'Newcombe R. G.', year: 1998, title: 'Two-sided confidence intervals for the single proportion',
+    where: 'Statistics in Medicine 17:857–872, table I',
+  },
+  'danish-scale-hive': {
+    who: 'A keeper\'s log', year: 2013, title: '[Weight of one hive in Denmark, November and December]', where: 'page',
+  },
+  'welsh-scale-hives': {
+    who: 'An association in North Wales', year: 2014, title: '[Weight of three colonies through a winter]', where: 'page',
+  },
+  'czech-scale-hives': {
+    who: 'A quarry wildlife project', year: 2018, title: '[Weight of two hives through a Czech winter]', where: 'report',
+  },
+  'mark-colour-pages': {
+    who: 'Club and trade pages', year: null, title: '[The international row of queen marking colours]', where: 'several pages that agree',
   },
 } as const satisfies Readonly<Record<string, Source>>;
 

@@ -10,8 +10,8 @@ export const combFaceSum = sum({
   key: 'comb-face',
   title: 'Face of a comb',
   line: 'area, edges and levels of a comb built out to the walls and the floor',
-  formula: 'L = top − 2 g / cos a; d = depth − floor gap; B = L − 2 d tan a, or a triangle with d = L / (2 tan a) where B would be negative; '
-    + 'area = d (L + B) / 2; centroid = d (L + 2B) / (3 (L + B)); second moment = d³ (L² + 4LB + B²) / (36 (L + B)); '
+  formula: 'L = top − 2 g / cos a; d = depth − floor gap; B = L − 2 d tan a, or a triangle with d = L / (2 tan a) where B would '
+    + 'be negative; area = d (L + B) / 2; centroid = d (L + 2B) / (3 (L + B)); second moment = d³ (L² + 4LB + B²) / (36 (L + B)); '
     + 'level of a share p: y = (L − √(L² − 4 tan a · p · area)) / (2 tan a)',
   fields: [
     {
