@@ -1,0 +1,104 @@
+/**
+ * All counted readings of the combs of one colony, comb by comb in order, each worked out with what
+ * was known before it. Combs that came from elsewhere bring their readings with them.
+ */
+import { type FigureBook, value } from '../figures/book.ts';
+import type { Comb } from '../hive/state.ts';
+import type { Id } from '../journal/entry.ts';
+import { addDays, type Day } from '../numbers/day.ts';
+import type { BroodCalendar } from './calendar.ts';
+import { type CombRead, combRead } from './comb-read.ts';
+import { possibleAges } from './possible-ages.ts';
+import { type CombSplit, splitContents } from './split-contents.ts';
+import type { Colony, ColonyState, ReadingRow, Visit } from './state.ts';
+import { countedRows, rowsByComb } from './visits-of.ts';
+
+export interface CombReading {
+  readonly row: ReadingRow;
+  readonly visit: Id;
+  readonly day: Day;
+  readonly read: CombRead;
+  /** Null when the reading tells nothing of the contents. */
+  readonly split: CombSplit | null;
+  /** Built share as far as it was known at that reading; null when it never was. */
+  readonly built: number | null;
+}
+
+export type CombHistory = ReadonlyMap<Id, readonly CombReading[]>;
+
+export function combHistory(
+  state: ColonyState, colony: Colony, visits: readonly Visit[], day: Day, calendar: BroodCalendar, book: FigureBook,
+): CombHistory {
+  const found = new Map<Id, CombReading[]>();
+  for (const visit of withOthers(state, colony, visits, day)) {
+    for (const row of rowsByComb(countedRows(state, visit)).values()) {
+      const list = found.get(row.comb) ?? [];
+      if (list.length === 0) found.set(row.comb, list);
+      list.push(workedOut(state, colony, visit, row, list, calendar, book));
+    }
+  }
+  return found;
+}
+
+function workedOut(
+  state: ColonyState, colony: Colony, visit: Visit, row: ReadingRow, before: readonly CombReading[], calendar: BroodCalendar, book: FigureBook,
+): CombReading {
+  const last = before.at(-1) ?? null;
+  const read = combRead(row.body);
+  const comb = state.combs.get(row.comb) ?? null;
+  const past = { firstCells: firstCells(colony, comb, before[0]?.row ?? row, book), last };
+  const built = builtBy(row, read, last?.built ?? null);
+  return { row, visit: visit.id, day: visit.day, read, split: splitContents(read, possibleAges(past, visit.day, calendar), calendar, book), built };
+}
+
+/** Built share in eighths where read; a bar without comb is 0; nothing read leaves what was known. */
+function builtBy(row: ReadingRow, read: CombRead, known: number | null): number | null {
+  const { built8 } = row.body;
+  if (typeof built8 === 'number') return built8 / eighths;
+  if (read.combClass === 'bare') return 0;
+  return known === 0 ? null : known;
+}
+
+const eighths = 8;
+
+/** A comb that a hived swarm built itself cannot hold anything older than its first cells. */
+function firstCells(colony: Colony, comb: Comb | null, first: ReadingRow, book: FigureBook): Day | null {
+  const lag = Math.round(value(book, 'swarm-first-cells'));
+  if (comb?.born) return addDays(comb.born.earliest, lag);
+  const placing = comb?.placings[0];
+  const ownWork = colony.origin === 'swarm' && placing !== undefined && placing.entry === first.entry && placing.from >= colony.began.earliest;
+  return ownWork ? addDays(colony.began.earliest, lag) : null;
+}
+
+/** The colony's own visits and, when any of its combs has hung elsewhere, those of the colonies that read it there. */
+function withOthers(state: ColonyState, colony: Colony, visits: readonly Visit[], day: Day): readonly Visit[] {
+  const others = new Set<Id>();
+  for (let parent = colony.parent; parent !== null && !others.has(parent) && colony.origin === 'split';) {
+    others.add(parent);
+    parent = state.colonies.get(parent)?.parent ?? null;
+  }
+  for (const { event } of state.events.get(colony.id) ?? []) if (event.kind === 'took in') others.add(event.from);
+  for (const id of visitsElsewhere(state, colony)) others.add(id);
+  others.delete(colony.id);
+  if (others.size === 0) return visits;
+  const more = [...others].flatMap((id) => (state.visitsOf.get(id) ?? []).flatMap((visit) => state.visits.get(visit) ?? []));
+  return [...visits, ...more.filter((visit) => visit.day <= day)].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+}
+
+/** Colonies living now or then in hives in which a comb of this colony has hung. */
+function visitsElsewhere(state: ColonyState, colony: Colony): readonly Id[] {
+  const hives = new Set(colony.stays.map((stay) => stay.hive));
+  const foreign = new Set<Id>();
+  for (const hive of hives) {
+    for (const comb of state.placed.get(hive)?.values() ?? []) {
+      for (const { spot } of state.combs.get(comb)?.placings ?? []) if (spot.kind === 'place') foreign.add(spot.hive);
+    }
+  }
+  if (foreign.size === 1 && [...foreign].every((hive) => hives.has(hive)) && !sharesTrough(state, colony)) return [];
+  return [...state.colonies.values()].filter((one) => one.stays.some((stay) => foreign.has(stay.hive))).map((one) => one.id);
+}
+
+function sharesTrough(state: ColonyState, colony: Colony): boolean {
+  const hive = colony.stays.at(-1)?.hive;
+  return [...state.colonies.values()].some((one) => one.id !== colony.id && one.stays.some((stay) => stay.hive === hive));
+}
