@@ -12,18 +12,18 @@ import { around, at, chargeOf, feed, lookFromOutside, takeCharge, writeBay, writ
 
 /** While a virgin or a new queen is about, the keeper leaves the hive shut. */
 export const keptShut = [
-  { name: 'Linden back', from: '2013-06-01', to: '2013-06-21' },
+  { name: 'Linden back', from: '2013-06-01', to: '2013-06-29' },
   { name: 'Hazel', from: '2013-06-05', to: '2013-06-23' },
   { name: 'Hazel swarm', from: '2013-05-31', to: '2013-06-10' },
   { name: 'Linden', from: '2013-07-09', to: '2013-07-19' },
-  { name: 'Willow', from: '2013-07-25', to: '2013-08-11' },
+  { name: 'Willow', from: '2013-07-25', to: '2013-08-13' },
   { name: 'Birch', from: '2013-08-29', to: '2013-09-04' },
 ] as const;
 
 export const fates2013: readonly Fate[] = [
   { day: '2013-05-20', does: splitAlder },
   { day: '2013-05-29', does: (yard) => void goTo(yard, 'Linden back', { kind: 'usual', clock: at('2013-05-29', 12), room: 'none' }) },
-  { day: '2013-06-22', does: (yard) => newQueenFound(yard, 'Linden back', 'Linden back 2013', '2013-06-22', ['2013-06-02', '2013-06-06'], null) },
+  { day: '2013-06-30', does: (yard) => newQueenFound(yard, 'Linden back', 'Linden back 2013', '2013-06-30', ['2013-06-02', '2013-06-06'], null) },
   { day: '2013-05-22', does: hazelPrepares },
   { day: '2013-05-29', does: (yard) => void goTo(yard, 'Hazel', { kind: 'usual', clock: at('2013-05-29', 13, 10), room: 'none' }) },
   { day: '2013-05-31', does: hazelSwarms },
@@ -39,8 +39,8 @@ export const fates2013: readonly Fate[] = [
   { day: '2013-07-20', does: (yard) => void goTo(yard, 'Linden', { kind: 'usual', clock: at('2013-07-20', 10), fine: true }) },
   ...['2013-08-10', '2013-08-17', '2013-08-24', '2013-08-31', '2013-09-07'].map((day): Fate => ({ day, does: (yard) => calmer(yard, 'Linden') })),
   { day: '2013-07-13', does: willowLosesHerQueen },
-  { day: '2013-07-22', does: (yard) => void goTo(yard, 'Willow', { kind: 'usual', clock: at('2013-07-22', 11), brushed: true, room: 'none' }) },
-  { day: '2013-08-11', does: (yard) => newQueenFound(yard, 'Willow', 'Willow 2013', '2013-08-14', ['2013-07-24', '2013-07-29'], null) },
+  { day: '2013-07-22', does: willowHasNoEggs },
+  { day: '2013-08-14', does: (yard) => newQueenFound(yard, 'Willow', 'Willow 2013', '2013-08-14', ['2013-07-24', '2013-07-29'], null) },
   { day: '2013-08-28', does: stopAtBirch },
   { day: '2013-09-03', does: (yard) => writeNote(yard, at('2013-09-03', 20), 'The inspector came on 2 September, looked at every brood comb and took a sample: nothing that must be reported. The hive may be opened again.', 'Birch') },
   { day: '2013-09-05', does: (yard) => void goTo(yard, 'Birch', { kind: 'usual', clock: at('2013-09-05', 12), fine: true }) },
@@ -106,6 +106,7 @@ function hazelSwarms(yard: Yard, day: string): void {
 
 export function newQueenFound(yard: Yard, name: string, label: string, day: string, emerged: readonly [string, string], mark: 'red' | 'green' | null): void {
   const done = goTo(yard, name, { kind: 'usual', clock: at(day, 12, 30), fine: true });
+  if (!done.eggsSeen) throw new Error(`no eggs in ${name} on ${day}: a new queen is written down when she lays`);
   const clock = { day, minute: done.end.minute + 4 };
   const window = { earliest: emerged[0], latest: emerged[1] };
   writeQueen(yard, label, clock, { name: null, mark: done.queenSeen ? mark : null, emerged: window, clipped: null, motherColony: yard.scribe.id(`colony|${name === 'Linden back' ? 'Alder' : name}`) });
@@ -163,6 +164,14 @@ function willowLosesHerQueen(yard: Yard): void {
   goTo(yard, 'Willow', { kind: 'usual', clock: at('2013-07-13', 11), room: 'none', notes: ['dropped a comb'] });
   loseQueen(yard.world, chargeOf(yard, 'Willow').society);
   chargeOf(yard, 'Willow').society.spared = true;
+}
+
+function willowHasNoEggs(yard: Yard): void {
+  const day = '2013-07-22';
+  const done = goTo(yard, 'Willow', { kind: 'usual', clock: at(day, 11), brushed: true, room: 'none' });
+  const window = { earliest: '2013-07-13', latest: '2013-07-16' };
+  writeReign(yard, 'Willow', 'Willow 2012', { day, minute: done.end.minute + 5 }, { kind: 'ended', how: 'lost', window });
+  writeNote(yard, at(day, 20, 15), 'The comb that fell on the thirteenth must have had the queen on it. They are raising another.', 'Willow');
 }
 
 function stopAtBirch(yard: Yard): void {

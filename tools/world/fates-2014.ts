@@ -2,9 +2,12 @@
  * The Ferry Road yard from January to 16 May 2014: a winter loss, a queen who fails and is lost, feeding,
  * the first visits, a swarm hived on bare bars, a swarm that leaves, and where each colony stands today.
  */
-import { hiveSwarm, loseQueen } from './acts.ts';
+import { closeUp, hiveSwarm, loseQueen } from './acts.ts';
 import { chanceOf } from './chance.ts';
+import { combBrood, combFood } from './comb.ts';
 import { type Fate, goTo, type Plan } from './go.ts';
+import { placing } from './keeper.ts';
+import { row } from './society.ts';
 import { at, around, chargeOf, feed, lookFromOutside, takeCharge, writeBay, writeNote, writeReign, type Yard } from './yard.ts';
 
 const usual = (name: string, day: string, hour: number, minute: number, more: Partial<Plan> = {}): Fate =>
@@ -20,13 +23,16 @@ export const fates2014: readonly Fate[] = [
   { day: '2014-03-15', does: foundDead },
   { day: '2014-03-30', does: (yard) => loseQueen(yard.world, chargeOf(yard, 'Birch').society) },
   { day: '2014-04-05', does: (yard) => winterLooks(yard, '2014-04-05') },
-  first('Alder', '2014-04-09', 13, 0),
+  { day: '2014-04-09', does: aldersOldCombs },
   first('Birch', '2014-04-11', 12, 30, { hiveSigns: ['droppings inside'] }),
   first('Hazel', '2014-04-11', 13, 40),
   first('Linden', '2014-04-12', 12, 0),
   { day: '2014-03-01', does: (yard) => patchyBrood(yard, 'Linden back') },
   first('Linden back', '2014-04-12', 13, 10),
   first('Willow', '2014-04-12', 14, 0),
+  ...['2014-04-13', '2014-04-23', '2014-04-30'].map((day): Fate => ({ day, does: (yard) => feed(yard, 'Alder', at(day, 18, 20), 'sugar syrup', 4, 'l') })),
+  { day: '2014-05-11', does: (yard) => feed(yard, 'Linden back', at('2014-05-11', 18), 'sugar syrup', 3, 'l') },
+  { day: '2014-04-16', does: (yard) => lookFromOutside(yard, 'Birch', at('2014-04-16', 17), 'none', false, [], yard.people.helper) },
   { day: '2014-04-18', does: loseVirgin },
   { day: '2014-04-19', does: (yard) => feed(yard, 'Willow', at('2014-04-19', 18), 'sugar syrup', 2, 'l') },
   usual('Alder', '2014-04-22', 12, 0, { room: 'none' }),
@@ -35,7 +41,7 @@ export const fates2014: readonly Fate[] = [
   usual('Linden back', '2014-04-28', 12, 0, { count: true }),
   usual('Willow', '2014-04-28', 13, 0, { room: 'none' }),
   { day: '2014-04-29', does: (yard) => void (chargeOf(yard, 'Hazel').society.preparing = 6) },
-  usual('Birch', '2014-05-03', 11, 30, { room: 'none', brushed: true }),
+  { day: '2014-05-03', does: birchIsQueenless },
   { day: '2014-05-03', does: aldersTwoReaders },
   usual('Hazel', '2014-05-05', 12, 0, { brushed: true, room: 'none' }),
   usual('Linden', '2014-05-05', 13, 15, {}),
@@ -93,6 +99,33 @@ function foundDead(yard: Yard): void {
     minute += 1;
   }
   writeNote(yard, at(day, 20), 'Rowan is empty: a fist of bees, dead between two bare combs, honey two bars away. No brood. The combs are in the freezer, the trough is scrubbed.', 'Hazel swarm');
+}
+
+/** The first visit of the year; old combs that stand empty behind the brood go to the melter, and the rest moves up. */
+function aldersOldCombs(yard: Yard): void {
+  const day = '2014-04-09';
+  const charge = chargeOf(yard, 'Alder');
+  const done = goTo(yard, 'Alder', { kind: 'first of the year', clock: at(day, 13), fine: true, room: 'none' });
+  const society = charge.society;
+  const behind = row(society).slice(6).sort((a, b) => combBrood(a) * 9 + combFood(a) - combBrood(b) * 9 - combFood(b));
+  const old = behind.slice(0, 4).filter((comb) => combBrood(comb) === 0).sort((a, b) => a.place - b.place);
+  society.combs = society.combs.filter((comb) => !old.includes(comb));
+  let minute = done.end.minute + 2;
+  for (const comb of old) {
+    yard.scribe.write('placing', { day, minute }, yard.people.keeper.id, { comb: yard.scribe.id(`comb|${comb.id}`), to: { kind: 'away', where: 'melted' } });
+  }
+  minute += 1;
+  for (const { comb } of closeUp(society)) placing(yard.scribe, charge, comb, { day, minute }, yard.people.keeper.id);
+  society.to = society.from + society.combs.length - 1;
+  writeBay(yard, charge, { day, minute: minute + 1 });
+  writeNote(yard, at(day, 20), `${old.length} old black combs of Alder, empty since winter, are for the melter. The rest was pushed together.`, 'Alder');
+}
+
+function birchIsQueenless(yard: Yard): void {
+  const day = '2014-05-03';
+  const done = goTo(yard, 'Birch', { kind: 'usual', clock: at(day, 11, 30), room: 'none', brushed: true });
+  const window = { earliest: '2014-03-25', latest: '2014-04-05' };
+  writeReign(yard, 'Birch', 'Birch 2011', { day, minute: done.end.minute + 4 }, { kind: 'ended', how: 'lost', window });
 }
 
 function aldersTwoReaders(yard: Yard): void {

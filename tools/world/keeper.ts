@@ -76,6 +76,7 @@ export function visit(scribe: Scribe, charge: Charge, plan: VisitPlan, sky: SkyD
   const read = readAll(scribe, charge, plan, places, label, luck);
   const end: Clock = { day: plan.clock.day, minute: read.minute + 3 };
   const before = charge.society.to;
+  const bars = before - charge.society.from + 1;
   const taken = plan.harvest === undefined ? [] : harvest(scribe, charge, plan, end);
   const moved = taken.length > 0 ? { given: [], inserted: null } : giveRoom(scribe, charge, plan, end);
   const given = moved.given.filter((place) => place > before);
@@ -85,7 +86,7 @@ export function visit(scribe: Scribe, charge: Charge, plan: VisitPlan, sky: SkyD
     barsCounted: charge.society.to - charge.society.from + 1, followerAfter: charge.society.to, given: moved.inserted === null ? given : [],
     taken, beesBars: beesOnBars(charge.society, luck), straight: plan.straight ?? null, temper: temperOf(charge.society, sky, plan, luck),
     temperNotes: [...(plan.notes ?? [])], smokeMinutes: plan.kind === 'glance' ? null : luck.whole(15, 35), cellsCut: plan.cellsCut === undefined ? null : plan.cellsCut,
-    signs: [...(plan.hiveSigns ?? [])], sentence: plan.says ?? sentence(charge, places.length, read, { given, inserted: moved.inserted, taken }),
+    signs: [...(plan.hiveSigns ?? [])], sentence: plan.says ?? sentence(charge, [places.length, bars], read, { given, inserted: moved.inserted, taken }),
   };
   scribe.write('visit', end, plan.by.id, body, { label });
   charge.lastRead = plan.clock.day;
@@ -234,8 +235,7 @@ function temperOf(society: Society, sky: SkyDay, plan: VisitPlan, luck: Chance):
   return x < 0.32 ? 'calm' : x < 0.55 ? 'lively' : x < 0.8 ? 'edgy' : 'stinging';
 }
 
-function sentence(charge: Charge, opened: number, read: AllRead, did: { given: readonly number[]; inserted: number | null; taken: readonly number[] }): string {
-  const bars = charge.society.to - charge.society.from + 1;
+function sentence(charge: Charge, [opened, bars]: readonly [number, number], read: AllRead, did: { given: readonly number[]; inserted: number | null; taken: readonly number[] }): string {
   const parts = [`${charge.name}: ${opened} of ${bars} bars read`];
   parts.push(read.queenSeen ? 'queen seen' : read.eggsSeen ? 'eggs seen, queen not' : 'no eggs seen');
   if (read.cells > 0) parts.push(`${read.cells} queen ${read.cells === 1 ? 'cell' : 'cells'}`);

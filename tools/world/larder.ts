@@ -28,6 +28,7 @@ export function feedDay(society: Society, sky: SkyDay, luck: Chance): number {
   if (net >= 0) store(society, net / food.perCell, sky.day);
   else eat(society, -net / food.perCell);
   clearNest(society, sky.day);
+  carryIn(society, sky);
   return net;
 }
 
@@ -114,6 +115,24 @@ function clearNest(society: Society, day: Day): void {
   }
 }
 
+/** On flying days bees bring honey from far combs to those beside the brood that have none. */
+function carryIn(society: Society, sky: SkyDay): void {
+  if (sky.highC < 11) return;
+  const combs = fromHeart(society);
+  const far = [...combs].reverse();
+  for (const comb of combs.slice(0, 7)) {
+    for (const face of comb.faces) {
+      const short = food.beside * roomOf(comb) - face.honey - face.nectar;
+      const from = far.find((other) => combs.indexOf(other) > combs.indexOf(comb) + 1 && other.faces[0].honey + other.faces[1].honey > 600);
+      if (short <= 0 || from === undefined) continue;
+      const source = from.faces[0].honey > from.faces[1].honey ? from.faces[0] : from.faces[1];
+      const moved = Math.min(short, food.carried, source.honey * 0.5, Math.max(0, roomOf(comb) * 0.9 - broodCells(face) - foodCells(face)));
+      source.honey -= moved;
+      face.nectar += moved;
+    }
+  }
+}
+
 /** Bee bread follows the brood and the flowers; it hangs at the edge of the brood. */
 function bread(society: Society, sky: SkyDay): void {
   const offer = clamp(nectarOnOffer(sky) * 2.2) * flying(sky);
@@ -121,7 +140,7 @@ function bread(society: Society, sky: SkyDay): void {
     for (const face of comb.faces) {
       const held = broodCells(face);
       const larvae = sum(face.worker.slice(3, 9));
-      const want = Math.min(food.breadPerBrood * held + 0.02 * roomOf(comb), 0.18 * roomOf(comb));
+      const want = Math.min(food.breadPerBrood * held + 0.03 * roomOf(comb), 0.18 * roomOf(comb));
       const room = Math.max(0, roomOf(comb) * 0.95 - held - foodCells(face));
       const comes = Math.min(room, Math.max(0, want - face.bread) * 0.3 * offer + larvae * food.breadPerLarva * offer);
       face.bread = Math.max(0, face.bread + comes - larvae * food.breadPerLarva - face.bread * 0.004);

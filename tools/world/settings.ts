@@ -62,10 +62,12 @@ export const settings = {
     perBee: 0.0068, perWinterBee: 0.0038, perClusterBee: 0.0028, perBrood: 0.0105,
     /** [own] Share of the nectar that is sealed each day. */
     ripens: 0.16,
+    /** [own] Honey that is kept beside the brood, share of a face, and cells carried in to a face each day. */
+    beside: 0.07, carried: 120,
     /** [own] Of the nest's own cells, the share that nectar may take in a flow without room elsewhere. */
     crowds: 0.4,
     /** [own] Bread cells that they like to hold a brood cell, and cells eaten by a larva and day. */
-    breadPerBrood: 0.16, breadPerLarva: 0.045,
+    breadPerBrood: 0.16, breadPerLarva: 0.035,
   },
   swarm: {
     /** [lit] Rangel & Seeley 2012: three quarters of the workers leave. */
