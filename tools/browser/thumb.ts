@@ -1,0 +1,102 @@
+/**
+ * The scripted thumb: reads bars with real clicks in a real browser and adds up the time that a thumb
+ * would take: 0.8 s a tap and 1.5 s after Down, while the bar goes back and the next one is lifted.
+ * The clicks are not slowed down; only the clock is nominal. Run by itself it prints taps and seconds.
+ */
+import type { Page } from 'playwright-core';
+import { pathToFileURL } from 'node:url';
+import { openFestoon, type Opened } from './open.ts';
+import { journalOf } from './journal-of.ts';
+
+export const secondsPerTap = 0.8;
+export const secondsAfterDown = 1.5;
+
+/** The taps of one bar before Down, by the names of the buttons. */
+export type BarPlan = readonly string[];
+
+/** Thirteen bars of a strong colony in May, from the follower inwards: a class for most, rulers and facts where they matter. */
+export const thirteenBars: readonly BarPlan[] = [
+  ['building'],
+  ['food'],
+  ['food', '7 of eight food'],
+  ['food + brood'],
+  ['food + brood', '5 of eight brood'],
+  ['5 of eight brood', '2 of eight food', 'Eggs', 'larvae'],
+  ['brood', 'Eggs', 'Seen'],
+  ['brood', 'Eggs', 'Seen'],
+  ['5 of eight brood', '2 of eight food', 'Cells', 'None seen'],
+  ['brood'],
+  ['food + brood', 'Queen', 'Seen'],
+  ['food'],
+  ['food'],
+];
+
+export interface ThumbRun {
+  readonly taps: number;
+  readonly downs: number;
+  readonly seconds: number;
+}
+
+/** Reads the bars on an open Visit screen. Every tap is a click, and every Down is waited for until the next bar is in the hand. */
+export async function readBars(page: Page, plans: readonly BarPlan[]): Promise<ThumbRun> {
+  let taps = 0;
+  for (const plan of plans) {
+    for (const name of plan) {
+      await tapNamed(page, name);
+      taps += 1;
+    }
+    const title = await page.locator('h1').textContent();
+    await page.locator('.visit-act .visit-go').click();
+    taps += 1;
+    await page.waitForFunction((before) => document.querySelector('h1')?.textContent !== before, title);
+  }
+  return { taps, downs: plans.length, seconds: taps * secondsPerTap + plans.length * secondsAfterDown };
+}
+
+/** A tap on the button of that name; facts say their answer behind their name. */
+export async function tapNamed(page: Page, name: string): Promise<void> {
+  const exact = page.getByRole('button', { name, exact: true });
+  const fact = page.locator('.visit-facts button', { hasText: name });
+  await exact.or(fact).first().click();
+}
+
+/** The first tap of a visit: what the Visit screen offers for a usual one. */
+export async function beginUsual(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Usual', exact: true }).click();
+  await page.locator('.visit-end .visit-go').click();
+  await page.locator('.visit-act .visit-go').waitFor();
+}
+
+/** A colony of the demo with at least so many bars, by the last closing of each. */
+export async function colonyWithBars(opened: Opened, bars: number): Promise<string> {
+  const page = await opened.page('/');
+  await page.locator('.stop').first().waitFor();
+  const last = new Map<string, number>();
+  for (const entry of await journalOf(page)) {
+    if (entry.kind !== 'visit') continue;
+    const { colony, followerAfter } = entry.body as { colony: string; followerAfter: number | null };
+    if (followerAfter !== null) last.set(colony, followerAfter);
+  }
+  await page.close();
+  const found = [...last].find(([, follower]) => follower >= bars);
+  if (found === undefined) throw new Error(`a colony of the demo with ${bars} bars`);
+  return found[0];
+}
+
+async function main(): Promise<void> {
+  const opened = await openFestoon({ theme: 'sun' });
+  try {
+    const page = await opened.page(`/visit/${await colonyWithBars(opened, thirteenBars.length)}`);
+    await beginUsual(page);
+    const before = (await journalOf(page)).length;
+    const run = await readBars(page, thirteenBars);
+    const readings = (await journalOf(page)).length - before;
+    console.log(
+      `${run.downs} bars, ${run.taps} taps, ${run.seconds.toFixed(1)} s of the thumb's clock; ${readings} readings in the journal`,
+    );
+  } finally {
+    await opened.close();
+  }
+}
+
+if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) await main();
