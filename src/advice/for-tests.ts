@@ -252,7 +252,16 @@ function rolledNest({ roll, one, maybe, window, some }: Dice): Pick<ColonyView, 
 }
 
 const queenStates = [
-  'laying', 'cells open', 'cells sealed', 'virgin', 'new queen laying', 'failing', 'drone layer', 'none', 'laying workers', 'unknown',
+  'laying',
+  'cells open',
+  'cells sealed',
+  'virgin',
+  'new queen laying',
+  'failing',
+  'drone layer',
+  'none',
+  'laying workers',
+  'unknown',
 ] as const;
 
 function rolledQueen({ roll, one, maybe, window, near }: Dice): Partial<QueenReading> {

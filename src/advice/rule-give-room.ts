@@ -33,7 +33,7 @@ export const giveRoom: Rule = {
     if (room === null || room.fullOn === null || edge === null) return [];
     if (daysBetween(view.day, room.fullOn.earliest) > value(book, 'room-warn-days')) return [];
     if (unbuiltBars(facts) >= value(book, 'most-unbuilt-bars')) return [];
-    const found = outsideHarm(view, barWindow(facts, room.fullOn));
+    const found = outsideHarm(facts, barWindow(facts, room.fullOn));
     if (found === null) return [];
     if (edge < 1 || edge > view.hiveBars) return [troughFull(facts, room, found)];
     const low = facts.weather?.lowC ?? null;
@@ -45,6 +45,7 @@ export const giveRoom: Rule = {
 function giveBar(facts: Facts, room: RoomReading, edge: number, found: Window): Advice {
   const { view } = facts;
   const gone = daysLeft(facts, room) === 0;
+  const place = placeSlot(edge, nestCite(facts));
   return {
     rule: 'give-room',
     colony: view.colony,
@@ -53,7 +54,9 @@ function giveBar(facts: Facts, room: RoomReading, edge: number, found: Window): 
     act: 'give a bare bar',
     places: [edge],
     window: found,
-    say: saying('room.say', { place: placeSlot(edge, nestCite(facts)), ...when(facts, room, found) }),
+    say: gone
+      ? saying('room.say-none', { place, window: windowSlot(found, nestCite(facts)) })
+      : saying('room.say', { place, ...when(facts, room, found) }),
     reasons: [
       ...reasons(facts, room),
       saying('room.lead', { days: figureNumber(facts.book, 'bar-draw-days', 'days') }),

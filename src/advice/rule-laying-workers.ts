@@ -27,7 +27,7 @@ export const layingWorkers: Rule = {
     const { view, book } = facts;
     const seen = signsSeen(facts);
     if (seen.length === 0 && view.queen.state !== 'laying workers' && view.queen.state !== 'drone layer') return [];
-    const window = outsideHarm(view, soon(view.day, value(book, 'act-soon-days')));
+    const window = outsideHarm(facts, soon(view.day, value(book, 'act-soon-days')));
     if (window === null) return [];
     if (view.queen.state === 'laying workers')
       return [advice(facts, window, seen, 'workers', 'test with a comb of eggs')];

@@ -9,7 +9,7 @@ import { holds, type Window, windowOf } from '../numbers/window.ts';
 import type { Act, Advice, Cite, Forbid, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, fromEntries, numberSlot, placesSlot, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
-import { lastOpening, weatherCite } from './view-facts.ts';
+import { isColdToday, lastOpening, weatherCite } from './view-facts.ts';
 import { weights } from './weights.ts';
 
 export const leaveShut: Rule = {
@@ -30,10 +30,11 @@ function virgin(facts: Facts): Advice | null {
       ? []
       : [saying('shut.cells', { places: placesSlot(cells.places, fromEntries(cells.from, 'queen-total-days')) })];
   const due = queen.firstEggs === null ? [] : [saying('eggs.due', { window: windowSlot(queen.firstEggs, cite) })];
+  const laid = queen.lastLaid === null ? [] : [saying('eggs.last-laid', { window: windowSlot(queen.lastLaid, cite) })];
   const window = windowOf(facts.view.day, queen.virginDays.latest);
   return shut(facts, window, {
     say: saying('shut.virgin', { day: daySlot(window.latest, cite), window: windowSlot(queen.virginDays, cite) }),
-    reasons: [...seen, ...due, saying('shut.virgin-why')],
+    reasons: [...seen, ...laid, ...due, saying('shut.virgin-why')],
     wouldChange: [saying('shut.change-eggs')],
     why: saying('shut.virgin-why'),
     weight: weights.virgin,
@@ -81,7 +82,7 @@ function newlyLaying(facts: Facts): Advice | null {
 function cold(facts: Facts): Advice | null {
   const { view, book, weather } = facts;
   const high = weather?.highC ?? null;
-  if (high === null || high >= value(book, 'open-brood-least-temp')) return null;
+  if (high === null || !isColdToday(facts)) return null;
   const tooColdToGlance = high < value(book, 'glance-least-temp');
   const least: FigureKey = tooColdToGlance ? 'glance-least-temp' : 'open-brood-least-temp';
   const why = saying('shut.cold-why');

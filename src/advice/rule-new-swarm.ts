@@ -7,7 +7,17 @@ import { rangeOf, value } from '../figures/book.ts';
 import { addDays, type Day, daysBetween, later } from '../numbers/day.ts';
 import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Cite } from './advice.ts';
-import { byEntry, daySlot, figureNumber, figureRange, fromEntries, placesSlot, saying, windowSlot } from './cited.ts';
+import {
+  byEntry,
+  byFigure,
+  daySlot,
+  figureNumber,
+  figureRange,
+  placesSlot,
+  saying,
+  windowSlot,
+  workedOut,
+} from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
 import { lastEvent, outsideHarm } from './view-facts.ts';
 import { weights } from './weights.ts';
@@ -130,12 +140,9 @@ function feedIt(facts: Facts, hived: Hived): Advice | null {
 function firstEggs(facts: Facts, hived: Hived): Advice | null {
   const { view, book } = facts;
   if (view.queen.eggs === 'seen') return null;
-  const cite = fromEntries(view.queen.from, 'swarm-first-eggs');
+  const cite = workedOut(hived.cite, ...view.queen.from.map(byEntry), byFigure('swarm-first-eggs'));
   const expected = view.queen.firstEggs ?? rangeWindow(facts, hived);
-  const due = outsideHarm(
-    view,
-    windowOf(addDays(expected.latest, 0), addDays(expected.latest, value(book, 'act-soon-days'))),
-  );
+  const due = outsideHarm(facts, windowOf(expected.latest, addDays(expected.latest, value(book, 'act-soon-days'))));
   if (due === null) return null;
   const untouched = windowOf(hived.day, addDays(expected.earliest, -1));
   const quiet = untouched.latest >= untouched.earliest && untouched.latest < due.earliest;

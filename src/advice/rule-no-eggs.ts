@@ -30,7 +30,7 @@ function nextLook(facts: Facts, seenOn: Day, seenCite: Cite): Advice | null {
   const { view, book } = facts;
   const telling = view.queen.nextTelling ?? addDays(seenOn, value(book, 'act-soon-days'));
   const wait = telling > view.day;
-  const window = wait ? windowOf(view.day, telling) : outsideHarm(view, soon(view.day, value(book, 'act-soon-days')));
+  const window = wait ? windowOf(view.day, telling) : outsideHarm(facts, soon(view.day, value(book, 'act-soon-days')));
   if (window === null) return null;
   const cite = queenCite(facts);
   const seen = daySlot(seenOn, seenCite);
@@ -56,7 +56,7 @@ function nextLook(facts: Facts, seenOn: Day, seenCite: Cite): Advice | null {
 
 function testComb(facts: Facts, seenOn: Day, seenCite: Cite): Advice | null {
   const { view, book } = facts;
-  const window = outsideHarm(view, soon(view.day, value(book, 'act-soon-days')));
+  const window = outsideHarm(facts, soon(view.day, value(book, 'act-soon-days')));
   if (window === null) return null;
   const cite = queenCite(facts);
   const answer = addDays(window.latest, rangeOf(book, 'test-comb-days').high);

@@ -15,11 +15,12 @@ const whole = 100;
 export const poorPattern: Rule = {
   key: 'poor-pattern',
   about: 'Says when counted sealed brood is patchy, and what else than the queen may be behind it.',
-  advise: ({ view, book }) => {
+  advise: (facts) => {
+    const { view, book } = facts;
     const { solid } = view;
     if (solid === null || solid.hi95 >= whole - value(book, 'good-pattern')) return [];
     const again = value(book, 'worker-sealed-days');
-    const window = outsideHarm(view, windowOf(view.day, addDays(view.day, again)));
+    const window = outsideHarm(facts, windowOf(view.day, addDays(view.day, again)));
     if (window === null) return [];
     const cite = fromEntries(solid.from, 'good-pattern');
     const percent = (value: number): ReturnType<typeof numberSlot> => numberSlot(value, 'percent', cite);

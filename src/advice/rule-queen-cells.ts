@@ -5,12 +5,12 @@
  */
 import type { CellsReading, ColonyView } from '../colony/view.ts';
 import { value } from '../figures/book.ts';
-import { addDays, later } from '../numbers/day.ts';
+import { addDays, type Day, later } from '../numbers/day.ts';
 import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Cite, Forbid, Saying } from './advice.ts';
 import { figureNumber, fromEntries, numberSlot, placesSlot, saying, term, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
-import { lastEvent, soon } from './view-facts.ts';
+import { isColdToday, lastEvent, soon } from './view-facts.ts';
 import { weights } from './weights.ts';
 
 export const queenCells: Rule = {
@@ -54,7 +54,7 @@ function leaveThem(facts: Facts, cells: CellsReading): Advice {
       window: windowSlot(window, cite(cells)),
     }),
     reasons: [counted(cells), saying(`cells.why-${key}`), ...emerges(cells)],
-    wouldChange: [saying('cells.change-eggs')],
+    wouldChange: [saying(kind === 'supersedure' ? 'cells.change-more' : 'cells.change-eggs')],
     forbids:
       kind === 'supersedure'
         ? [dontCut(window, key)]
@@ -65,8 +65,8 @@ function leaveThem(facts: Facts, cells: CellsReading): Advice {
 
 /** Cells without a look for eggs: which kind they are cannot be said, and none is to be cut. */
 function lookFirst(facts: Facts, cells: CellsReading): Advice {
-  const { view, book } = facts;
-  const window = soon(view.day, value(book, 'act-now-days'));
+  const { book } = facts;
+  const window = soon(firstMildDay(facts), value(book, 'act-now-days'));
   return {
     ...base(facts, cells),
     verb: 'open',
@@ -87,7 +87,8 @@ function openSwarm(facts: Facts, cells: CellsReading): Advice {
   const { view, book } = facts;
   const leaves = cells.leaves;
   const end = leaves === null ? addDays(view.day, value(book, 'act-soon-days')) : addDays(leaves.earliest, -1);
-  const window = windowOf(view.day, later(view.day, end));
+  const from = firstMildDay(facts);
+  const window = windowOf(from, later(from, end));
   return {
     ...base(facts, cells),
     verb: 'open',
@@ -112,7 +113,7 @@ function openSwarm(facts: Facts, cells: CellsReading): Advice {
 function sealedSwarm(facts: Facts, cells: CellsReading): Advice {
   const { view, book } = facts;
   const gone = cells.leaves !== null && cells.leaves.earliest <= view.day;
-  const window = soon(view.day, value(book, 'act-now-days'));
+  const window = soon(firstMildDay(facts), value(book, 'act-now-days'));
   const slots = { places: placesSlot(cells.places, cite(cells)), window: windowSlot(window, cite(cells)) };
   if (gone) {
     return {
@@ -144,6 +145,11 @@ function sealedSwarm(facts: Facts, cells: CellsReading): Advice {
     forbids: [],
     weight: weights.swarmLeaves,
   };
+}
+
+/** Swarms do not leave on a day too cold to lift brood: the hive stays shut until tomorrow. */
+function firstMildDay(facts: Facts): Day {
+  return isColdToday(facts) ? addDays(facts.view.day, 1) : facts.view.day;
 }
 
 type Common = Pick<Advice, 'rule' | 'colony' | 'day' | 'places' | 'chance' | 'cautions'>;

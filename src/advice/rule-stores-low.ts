@@ -4,6 +4,7 @@
  */
 import { rangeOf, value } from '../figures/book.ts';
 import { addDays, daysBetween } from '../numbers/day.ts';
+import type { Range } from '../numbers/range.ts';
 import { windowOf } from '../numbers/window.ts';
 import type { Advice } from './advice.ts';
 import { byEntry, daySlot, figureNumber, fromEntries, numberSlot, rangeSlot, saying, windowSlot } from './cited.ts';
@@ -63,7 +64,10 @@ function feed(facts: Facts, left: StoresLeft, urgent: boolean): Advice {
     reasons: [
       ...seen,
       ...gap,
-      saying('stores.eaters', { bees: rangeSlot(left.bees, 'bees', cite), days: rangeSlot(left.days, 'days', cite) }),
+      saying('stores.eaters', {
+        bees: rangeSlot(left.bees, 'bees', cite),
+        days: rangeSlot(wholeDays(left.days), 'days', cite),
+      }),
       saying('stores.short', { least: figureNumber(book, 'least-stores', 'kg') }),
     ],
     chance: null,
@@ -72,6 +76,10 @@ function feed(facts: Facts, left: StoresLeft, urgent: boolean): Advice {
     cautions: ['stings', 'lifting'],
     weight: urgent ? weights.starving : weights.storesLow,
   };
+}
+
+function wholeDays({ low, likely, high }: Range): Range {
+  return { low: Math.floor(low), likely: Math.floor(likely), high: Math.round(high) };
 }
 
 /** In the season, a reading of weeks ago says nothing of food; a visit is due instead. */

@@ -2,6 +2,7 @@
  * When the next visit is due, by what was seen: days after queen cells were cut, a week in the swarm season,
  * longer outside it, and no visit in the cold months. The weekday plays no part.
  */
+import type { VisitSummary } from '../colony/view.ts';
 import { rangeOf, value } from '../figures/book.ts';
 import type { FigureKey } from '../figures/list.ts';
 import { addDays, daysBetween, later } from '../numbers/day.ts';
@@ -9,7 +10,7 @@ import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, figureRange, fromEntries, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
-import { inSwarmSeason, inVisitSeason } from './season.ts';
+import { inSwarmSeason, inVisitSeason, isVisitMonth } from './season.ts';
 import { lastEvent, lastOpening, outsideHarm, soon } from './view-facts.ts';
 import { weights } from './weights.ts';
 
@@ -40,7 +41,7 @@ function recheck(facts: Facts): Advice | null {
   return {
     ...base(facts, found),
     say: saying(found.late ? 'due.recheck-late' : 'due.recheck', {
-      window: windowSlot(found.window, cite),
+      window: windowSlot(found.late ? found.was : found.window, cite),
       cut: daySlot(last.day, byEntry(last.entry)),
     }),
     reasons: [
@@ -59,17 +60,34 @@ function usual(facts: Facts): Advice | null {
   const swarming = inSwarmSeason(facts) && mayLeave(facts);
   const key: FigureKey = swarming ? 'check-interval-swarm' : 'check-interval-rest';
   const days = rangeOf(book, key);
-  const found = due(facts, windowOf(addDays(last.day, days.likely), addDays(last.day, days.high)));
+  const usually = windowOf(addDays(last.day, days.likely), addDays(last.day, days.high));
+  if (!isVisitMonth(usually.latest, facts.latitude, book)) return firstOfYear(facts, last);
+  const found = due(facts, usually);
   if (found === null) return null;
   const cite = fromEntries([last.entry], key);
   return {
     ...base(facts, found),
     say: saying(found.late ? 'due.late' : 'due.open', {
-      window: windowSlot(found.window, cite),
+      window: windowSlot(found.late ? found.was : found.window, cite),
       last: daySlot(last.day, byEntry(last.entry)),
     }),
     reasons: [seasonReason(facts, swarming), ...seenThen(facts)],
     wouldChange: [saying('due.change-swarm'), saying('due.change-outside')],
+    weight: weights.visitDue,
+  };
+}
+
+/** The cold months lie between: the first fit day will do, and nothing is late. */
+function firstOfYear(facts: Facts, last: VisitSummary): Advice | null {
+  const { view, book } = facts;
+  const found = due(facts, soon(view.day, value(book, 'check-interval-rest')));
+  if (found === null || daysBetween(last.day, view.day) < value(book, 'check-interval-rest')) return null;
+  const cite = fromEntries([last.entry], 'check-interval-rest');
+  return {
+    ...base(facts, found),
+    say: saying('due.first', { window: windowSlot(found.window, cite), last: daySlot(last.day, byEntry(last.entry)) }),
+    reasons: [saying('due.first-why', { least: figureNumber(book, 'open-brood-least-temp', 'degC') })],
+    wouldChange: [saying('due.change-outside')],
     weight: weights.visitDue,
   };
 }
@@ -91,13 +109,16 @@ function never(facts: Facts): Advice | null {
 interface Due {
   readonly window: Window;
   readonly late: boolean;
+  /** As it stood at the last visit, to be named when it is past. */
+  readonly was: Window;
 }
 
 /** The window when it is near or past; past ones keep their first day, so that they count as late. */
-function due({ view, book }: Facts, window: Window): Due | null {
+function due(facts: Facts, window: Window): Due | null {
+  const { view, book } = facts;
   if (daysBetween(view.day, window.earliest) > value(book, 'due-warn-days')) return null;
   const late = view.day > window.latest;
-  const found = outsideHarm(view, windowOf(later(view.day, window.earliest), later(view.day, window.latest)));
+  const found = outsideHarm(facts, windowOf(later(view.day, window.earliest), later(view.day, window.latest)));
   if (found === null) return null;
   return {
     window:
@@ -105,6 +126,7 @@ function due({ view, book }: Facts, window: Window): Due | null {
         ? found
         : windowOf(window.earliest < view.day ? window.earliest : found.earliest, found.latest),
     late,
+    was: window,
   };
 }
 

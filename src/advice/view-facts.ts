@@ -43,14 +43,24 @@ export function soon(from: Day, days: number): Window {
   return { earliest: from, latest: addDays(from, days) };
 }
 
-/** The window from today on, moved or cut so that no look falls on a virgin's days; null when nothing is left. */
-export function outsideHarm(view: ColonyView, window: Window): Window | null {
-  const earliest = later(view.day, window.earliest);
-  const latest = later(earliest, window.latest);
+/**
+ * The window from today on, moved or cut so that no look falls on a virgin's days or on a day typed as too
+ * cold; null when nothing is left of it.
+ */
+export function outsideHarm(facts: Facts, window: Window): Window | null {
+  const { view } = facts;
+  const earliest = later(isColdToday(facts) ? addDays(view.day, 1) : view.day, window.earliest);
+  const latest = later(view.day, window.latest);
+  if (earliest > latest) return null;
   const harm = view.queen.virginDays;
   if (harm === null || harm.latest < earliest || harm.earliest > latest) return { earliest, latest };
   if (harm.earliest > earliest) return { earliest, latest: earlier(latest, addDays(harm.earliest, -1)) };
   return harm.latest < latest ? { earliest: addDays(harm.latest, 1), latest } : null;
+}
+
+/** The highest temperature typed for the day stays under what lifting brood wants. */
+export function isColdToday({ weather, book }: Facts): boolean {
+  return weather !== null && weather.highC !== null && weather.highC < value(book, 'open-brood-least-temp');
 }
 
 export function broodShare(bar: BarView): number {

@@ -1,6 +1,7 @@
 /** Texts of advice: whole sentences, the rule first in the key. No digit stands here: every number comes from a slot. */
 export const advice = {
   'advice.room.say': 'Add one bare bar at {place} {window}: {days|one day of empty cells is|@ days of empty cells are} left.',
+  'advice.room.say-none': 'Add one bare bar at {place} {window}: the empty cells in the brood may be used up.',
   'advice.room.full':
     'Make room in the hive {window}: every place of the trough is taken, '
     + 'and {days|one day of empty cells is|@ days of empty cells are} left.',
@@ -34,7 +35,7 @@ export const advice = {
   'advice.swarm.change-eggs': 'Eggs seen at a glance: then the look is done.',
   'advice.swarm.untouched': 'New comb is soft and the swarm not yet settled; brood combs stay in until {day}.',
 
-  'advice.cells.open-swarm': 'Split, or give room and thin the {kind} at {places} {window}: after that the swarm leaves.',
+  'advice.cells.open-swarm': 'Split, or give room and thin the {kind} at {places} {window}: after that a swarm may leave.',
   'advice.cells.sealed-swarm': 'Split {window}, or expect the swarm: sealed swarm cells hang at {places}.',
   'advice.cells.may-have-left': 'Glance {window}: with sealed cells at {places} the swarm may have left.',
   'advice.cells.look-first': 'Look for eggs {window} before any queen cell at {places} is touched.',
@@ -43,7 +44,7 @@ export const advice = {
   'advice.cells.leave-emergency': 'Leave the hive and the queen cells at {places} alone {window}: they are to give a new queen.',
   'advice.cells.leave-only':
     'Leave the hive and the queen cells at {places} alone {window}: no eggs were seen, and these may be the only way to a queen.',
-  'advice.cells.counted': 'Queen cells seen at {places}: {open|one open|@ open}, {sealed|one sealed|@ sealed}.',
+  'advice.cells.counted': 'Queen cells seen at {places}: {open} open, {sealed} sealed.',
   'advice.cells.sealing': 'The first of them is sealed {window}.',
   'advice.cells.leaves': 'A swarm would leave {window}, later in bad weather.',
   'advice.cells.age': 'A swarm leaves when the first cell is sealed, about {days|one day|# days} after its egg was laid.',
@@ -59,6 +60,7 @@ export const advice = {
   'advice.cells.dont-cut-left': 'If the swarm has left, these cells hold the next queen.',
   'advice.cells.dont-open': 'A knock or a tilted comb can hurt the queen in her cell.',
   'advice.cells.change-eggs': 'Fresh eggs: then a queen is there, and the cells can be judged again.',
+  'advice.cells.change-more': 'Many more cells of different ages: then think of a swarm.',
   'advice.cells.change-none': 'Cups found empty at a second look.',
   'advice.cells.change-weather': 'Days of rain hold a swarm back; the first fine day lets it go.',
   'advice.cells.change-bees': 'As many bars with bees as last time: then the swarm has not left, and a split is urgent.',
@@ -94,7 +96,7 @@ export const advice = {
   'advice.shut.virgin-why': 'A look now can cost the young queen: she is nervous, may fly off, or miss her hive on the way home.',
   'advice.shut.introduced-why': 'Bees that are disturbed early may turn on a queen they have only just taken.',
   'advice.shut.new-queen-why': 'A young queen who has just begun to lay is easily balled by disturbed bees.',
-  'advice.shut.cold-why': 'Brood cools within minutes in cold air, and the bees spend food to warm it again.',
+  'advice.shut.cold-why': 'Cold air cools the brood, and the bees spend food to warm it again.',
   'advice.shut.opened-why': 'Each opening costs the colony warmth, scent and work.',
   'advice.shut.rest': 'A colony is left about {days|one day|@ days} after this.',
   'advice.shut.change-eggs': 'Eggs seen through a window or at the last bars.',
@@ -163,6 +165,8 @@ export const advice = {
   'advice.due.late': 'Open today: last opened on {last}, and a look was due {window}.',
   'advice.due.recheck': 'Open {window}: queen cells were cut on {cut}, and new ones may be sealed by then.',
   'advice.due.recheck-late': 'Open today: queen cells were cut on {cut}, and the second look was due {window}.',
+  'advice.due.first': 'Open {window}, on the first mild day: the first look of the year, last opened on {last}.',
+  'advice.due.first-why': 'After the cold months food, eggs and room are not known; brood combs are lifted from {least} on.',
   'advice.due.never': 'Open {window}: no visit is in the journal.',
   'advice.due.never-why': 'I do not know what is in this hive; one visit is the cheapest cure.',
   'advice.due.recheck-why': 'A cell begun over a young larva is sealed {days:ends} days after the cutting.',
