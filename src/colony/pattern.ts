@@ -7,8 +7,10 @@ export interface Pattern {
   readonly hi95: number;
 }
 
+const inPercent = 100;
+
 /** `cells` counted, at least 1; `occupied` of them hold brood. All three answers in percent. */
 export function pattern(occupied: number, cells: number): Pattern {
   const { share, lo95, hi95 } = wilson(occupied, cells);
-  return { percent: 100 * share, lo95: 100 * lo95, hi95: 100 * hi95 };
+  return { percent: inPercent * share, lo95: inPercent * lo95, hi95: inPercent * hi95 };
 }
