@@ -4,7 +4,7 @@
  * that only this database has.
  */
 import Database from 'better-sqlite3';
-import { Kysely, SqliteDialect } from 'kysely';
+import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import { canonicalText, hashOfText } from '../../journal/canonical.ts';
@@ -109,22 +109,31 @@ const rowsAtOnce = 250;
 
 async function append(db: Kysely<Tables>, entries: readonly Entry[]): Promise<Result<Appended>> {
   const rows = entries.map(rowOf);
+  const troubles: unknown[] = [];
   try {
-    return await db.transaction().execute(async (transaction) => {
-      const kept = new Map<Id, string>();
-      for (const part of chunks(rows)) {
-        const found = await transaction.selectFrom('entries').select(['id', 'hash']).where('id', 'in', part.map((row) => row.id)).execute();
-        for (const row of found) kept.set(row.id, row.hash);
-      }
-      const sorted = sortRows(rows, kept);
-      if (sorted.issues.length > 0) return bad(...sorted.issues);
-      for (const part of chunks(sorted.fresh)) await transaction.insertInto('entries').values(part).execute();
-      return good({ added: sorted.fresh.map((row) => row.id), known: sorted.known });
-    });
+    return await db.transaction().execute((transaction) =>
+      appendRows(transaction, rows).catch((error: unknown) => {
+        troubles.push(error);
+        throw error;
+      }),
+    );
   } catch (error) {
-    if (reason(error) === 'SQLITE_FULL') return bad(storeFull());
-    throw error;
+    // A full disk ends the transaction by itself; undoing it then fails, and that failure would hide the reason.
+    if (reason(troubles[0] ?? error) === 'SQLITE_FULL') return bad(storeFull());
+    throw troubles[0] ?? error;
   }
+}
+
+async function appendRows(transaction: Transaction<Tables>, rows: readonly Row[]): Promise<Result<Appended>> {
+  const kept = new Map<Id, string>();
+  for (const part of chunks(rows)) {
+    const found = await transaction.selectFrom('entries').select(['id', 'hash']).where('id', 'in', part.map((row) => row.id)).execute();
+    for (const row of found) kept.set(row.id, row.hash);
+  }
+  const sorted = sortRows(rows, kept);
+  if (sorted.issues.length > 0) return bad(...sorted.issues);
+  for (const part of chunks(sorted.fresh)) await transaction.insertInto('entries').values(part).execute();
+  return good({ added: sorted.fresh.map((row) => row.id), known: sorted.known });
 }
 
 type Row = Omit<Tables['entries'], 'seq'>;

@@ -1,0 +1,73 @@
+/**
+ * `festoon serve`: starts the server, says where it is, and ends it on a signal. What it prints is
+ * all that it prints: the address, the folder, and for other devices the pairing code.
+ */
+import { issueLine } from '../../numbers/result.ts';
+import { type ServerOptions, startServer } from './start-server.ts';
+
+export interface ServeOptions<D> extends Omit<ServerOptions<D>, 'port' | 'host' | 'dataDir' | 'showCode' | 'trouble'> {
+  /** Absent: PORT, then 4180. */
+  readonly port?: number;
+  /** Absent: HOST, then 127.0.0.1. */
+  readonly host?: string;
+  /** Absent: FESTOON_DATA, then ./yard-data. */
+  readonly dataDir?: string;
+  readonly say?: (line: string) => void;
+}
+
+export interface Serving {
+  readonly url: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Rejects with an error whose message is the one line to print when it cannot start. */
+export async function serve<D>(options: ServeOptions<D>): Promise<Serving> {
+  const say = options.say ?? ((line: string) => console.log(line));
+  const dataDir = options.dataDir ?? (process.env['FESTOON_DATA'] || './yard-data');
+  const sayCode = (code: string): void => say(`Pairing code for another device: ${code.slice(0, 4)} ${code.slice(4)}`);
+  const started = await startServer({
+    ...options,
+    port: options.port ?? portFrom(process.env['PORT']),
+    host: options.host ?? (process.env['HOST'] || '127.0.0.1'),
+    dataDir,
+    showCode: (code) => {
+      if (started.ok && started.value.code() !== null) sayCode(code);
+    },
+    trouble: (error) => console.error(error),
+  });
+  if (!started.ok) throw new Error(started.issues.map(issueLine).join('\n'));
+  const running = started.value;
+  say(`Festoon is at ${running.url}`);
+  say(`Its journal is kept in ${dataDir}`);
+  const code = running.code();
+  if (code !== null) sayCode(code);
+  const close = closing(running.close);
+  return { url: running.url, close };
+}
+
+/** Ends once, by call or by signal; a second signal does not wait. */
+function closing(end: () => Promise<void>): () => Promise<void> {
+  let ended: Promise<void> | null = null;
+  const onSignal = (): void => {
+    if (ended !== null) process.exit(1);
+    void close().then(() => process.exit(0));
+  };
+  const close = (): Promise<void> => {
+    ended ??= end().finally(() => {
+      process.off('SIGINT', onSignal);
+      process.off('SIGTERM', onSignal);
+    });
+    return ended;
+  };
+  process.on('SIGINT', onSignal);
+  process.on('SIGTERM', onSignal);
+  return close;
+}
+
+/** Throws the one line to print for what is no port. */
+function portFrom(text: string | undefined): number {
+  if (text === undefined || text === '') return 4180;
+  const port = Number(text);
+  if (!Number.isInteger(port) || port < 0 || port > 65535) throw new Error(`PORT: ${text}; a whole number from 0 to 65535`);
+  return port;
+}
