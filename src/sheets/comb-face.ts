@@ -51,14 +51,38 @@ export function combFace(face: FaceSeen, options: FaceOptions): string {
   };
   const laid = face.shares === null || rim === '' ? null : faceLayers(outline, full.attachmentMm / 2, face.shares);
   const clipId = `${options.prefix}-face`;
-  const inside = laid === null ? '' : element('g', { 'clip-path': `url(#${clipId})` }, layers(laid, full, at, scale, fill));
-  const clip = laid === null ? '' : element('defs', {}, element('clipPath', { id: clipId }, element('path', { d: rim })));
+  const inside =
+    laid === null ? '' : element('g', { 'clip-path': `url(#${clipId})` }, layers(laid, full, at, scale, fill));
+  const clip =
+    laid === null ? '' : element('defs', {}, element('clipPath', { id: clipId }, element('path', { d: rim })));
   const ownMarks = options.sharedMarks === true || marks.length === 0 ? '' : markDefs(options.prefix, 1.15, marks);
   const bar = element('rect', {
-    x: 1, y: 1, width: options.width - 2, height: barPx - 2, fill: face.ink === 'seen' ? 'var(--ink)' : 'none', ...edgeOf(face.ink),
+    x: 1,
+    y: 1,
+    width: options.width - 2,
+    height: barPx - 2,
+    fill: face.ink === 'seen' ? 'var(--ink)' : 'none',
+    ...edgeOf(face.ink),
   });
-  const room = face.built >= 1 ? '' : element('path', { class: 'room', d: rimPath(full, at), fill: 'none', stroke: 'var(--hair)', 'stroke-width': 'var(--edge)' });
-  const edge = rim === '' ? '' : element('path', { class: 'rim', d: rim, fill: 'none', ...(laid === null ? edgeOf('guessed') : outerEdge(face.ink)) });
+  const room =
+    face.built >= 1
+      ? ''
+      : element('path', {
+          class: 'room',
+          d: rimPath(full, at),
+          fill: 'none',
+          stroke: 'var(--hair)',
+          'stroke-width': 'var(--edge)',
+        });
+  const edge =
+    rim === ''
+      ? ''
+      : element('path', {
+          class: 'rim',
+          d: rim,
+          fill: 'none',
+          ...(laid === null ? edgeOf('guessed') : outerEdge(face.ink)),
+        });
   const drawn = ownMarks + clip + room + bar + inside + edge + onFace(face, outline, at, scale);
   return picture('comb-face', options.width, height, options.label, drawn);
 }
@@ -95,10 +119,15 @@ function layers(laid: FaceLayers, full: Outline, at: Place, scale: number, fill:
   for (const ring of laid.brood) {
     if (ring.radiusMm <= 0) continue;
     drawn += element('ellipse', {
-      cx: cx ?? 0, cy: cy ?? 0, rx: ring.radiusMm * laid.ratio * scale, ry: ring.radiusMm * scale, fill: fill(ring.kind),
+      cx: cx ?? 0,
+      cy: cy ?? 0,
+      rx: ring.radiusMm * laid.ratio * scale,
+      ry: ring.radiusMm * scale,
+      fill: fill(ring.kind),
     });
   }
-  if (laid.droneFromMm !== null) drawn += element('path', { d: arch(laid.droneFromMm, -laid.riseMm) + box(deep), fill: fill('drone') });
+  if (laid.droneFromMm !== null)
+    drawn += element('path', { d: arch(laid.droneFromMm, -laid.riseMm) + box(deep), fill: fill('drone') });
   for (const band of [...laid.food].reverse()) {
     drawn += element('path', { d: arch(band.toMm, laid.archMm) + box(-2), fill: fill(band.kind) });
   }

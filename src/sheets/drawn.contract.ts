@@ -32,7 +32,12 @@ export function faultOf(xml: string): string | null {
 
 /** Everything in a drawing that no theme could restyle, or that is no number. */
 export function drawnFaults(svg: string): string[] {
-  const bad = svg.match(/#[0-9a-f]{3,8}\b(?=[";)])|\b(?:rgba?|hsla?|oklch|lab)\(|="(?:black|white|red|grey|gray|blue|green|currentColor)"|NaN|undefined|Infinity|null/gi) ?? [];
+  const wrong = [
+    /#[0-9a-f]{3,8}\b(?=[";)])|\b(?:rgba?|hsla?|oklch|lab)\(/gi,
+    /="(?:black|white|red|grey|gray|blue|green|currentColor)"/gi,
+    /NaN|undefined|Infinity|null/g,
+  ];
+  const bad = wrong.flatMap((pattern) => svg.match(pattern) ?? []);
   return bad.filter((text) => !svg.includes(`url(${text})`));
 }
 
@@ -40,7 +45,9 @@ export function drawnFaults(svg: string): string[] {
 export function idFaults(document: string): string[] {
   const ids = [...document.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1] ?? '');
   const twice = ids.filter((id, i) => ids.indexOf(id) !== i);
-  const missing = [...document.matchAll(/url\(#([^)]+)\)/g)].map((match) => match[1] ?? '').filter((id) => !ids.includes(id));
+  const missing = [...document.matchAll(/url\(#([^)]+)\)/g)]
+    .map((match) => match[1] ?? '')
+    .filter((id) => !ids.includes(id));
   return [...twice.map((id) => `twice: ${id}`), ...new Set(missing.map((id) => `missing: ${id}`))];
 }
 
@@ -63,7 +70,8 @@ export function flatten(d: string, steps = 16): readonly (readonly Spot[])[] {
     else if (letter === 'H') for (const x of n) to([x, at[1]]);
     else if (letter === 'V') for (const y of n) to([at[0], y]);
     else if (letter === 'Q') for (let i = 0; i < n.length; i += 4) curve([at, pair(i), pair(i + 2)], steps, to);
-    else if (letter === 'C') for (let i = 0; i < n.length; i += 6) curve([at, pair(i), pair(i + 2), pair(i + 4)], steps, to);
+    else if (letter === 'C')
+      for (let i = 0; i < n.length; i += 6) curve([at, pair(i), pair(i + 2), pair(i + 4)], steps, to);
     else if (letter === 'Z') to(stroke[0] ?? at);
     else throw new Error(`a path with ${letter}: ${d}`);
   }

@@ -26,7 +26,6 @@ interface Spot {
   readonly y: number;
 }
 
-
 const foodOrder = ['honey', 'nectar', 'bread'] as const;
 const broodOutward = ['emerging', 'sealed', 'larva', 'egg'] as const;
 /** Steps of the grid that areas are measured on. */
@@ -42,11 +41,24 @@ export function faceLayers(outline: Outline, fullHalfMm: number, shares: Shares)
   const archMm = outline.depthMm * archShare;
   const riseMm = outline.depthMm * riseShare;
   const sag = (spot: Spot) => (spot.x / fullHalfMm) ** 2;
-  const food = cut(spots, (spot) => spot.y - archMm * sag(spot), foodOrder.map((kind) => [kind, shares[kind]]), spots.length);
+  const food = cut(
+    spots,
+    (spot) => spot.y - archMm * sag(spot),
+    foodOrder.map((kind) => [kind, shares[kind]]),
+    spots.length,
+  );
   const drone = cut(food.rest, (spot) => -(spot.y + riseMm * sag(spot)), [['drone', shares.drone]], spots.length);
-  const centreMm = mean(drone.rest.map((spot) => spot.y), outline.depthMm / 2);
+  const centreMm = mean(
+    drone.rest.map((spot) => spot.y),
+    outline.depthMm / 2,
+  );
   const field = (spot: Spot) => Math.hypot(spot.x / ratio, spot.y - centreMm);
-  const brood = cut(drone.rest, field, broodOutward.map((kind) => [kind, shares[kind]]), spots.length);
+  const brood = cut(
+    drone.rest,
+    field,
+    broodOutward.map((kind) => [kind, shares[kind]]),
+    spots.length,
+  );
   const rim = drone.cuts[0];
   return {
     food: food.cuts.map(({ kind, at }) => ({ kind, toMm: at })),
@@ -93,7 +105,10 @@ interface Cut {
 
 /** Sorts spots by a field and cuts them so that each kind gets its share of `whole`. Kinds without a share get no cut. */
 function cut(
-  spots: readonly Spot[], field: (spot: Spot) => number, kinds: readonly (readonly [Content, number])[], whole: number,
+  spots: readonly Spot[],
+  field: (spot: Spot) => number,
+  kinds: readonly (readonly [Content, number])[],
+  whole: number,
 ): { cuts: readonly Cut[]; rest: readonly Spot[] } {
   const sorted = spots.map((spot) => ({ spot, at: field(spot) })).sort((a, b) => a.at - b.at);
   const cuts: Cut[] = [];

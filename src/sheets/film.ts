@@ -8,7 +8,7 @@ import { markDefs, type MarkKey } from './marks.ts';
 import { densityFor, middleOf } from './places.ts';
 import { type StripOptions, stripBody } from './strip.ts';
 import { element, picture, px, safe } from './svg.ts';
-import { branch, branchHeight, branchOf, type Hung, threads } from './threads.ts';
+import { branch, branchHeight, branchOf, combsOf, type Hung, threads } from './threads.ts';
 
 export interface FilmStrip {
   readonly frame: FilmFrame;
@@ -29,15 +29,16 @@ export interface FilmOptions extends Omit<StripOptions, 'height' | 'bay' | 'dens
 
 /** Narrower than this, dates stand above the strips instead of beside them. */
 const beside = 560;
-const dateColumn = 66;
+const usualText = 14;
 const gapPx = 20;
 const perDayPx = 1.2;
 const mostExtraPx = 60;
-const footPx = 15;
 
 export function film(strips: readonly FilmStrip[], options: FilmOptions): string {
   const wide = options.width >= beside;
-  const x = wide ? dateColumn : 0;
+  const size = options.textSize ?? usualText;
+  const footPx = (options.textSize ?? 11.5) + 3.5;
+  const x = wide ? 4.7 * size : 0;
   const width = options.width - x;
   const marks: MarkKey[] = [];
   let y = 0;
@@ -46,10 +47,19 @@ export function film(strips: readonly FilmStrip[], options: FilmOptions): string
   strips.forEach((item, i) => {
     y += gapAbove(item, before?.day ?? null, options, wide);
     const last = i === strips.length - 1;
-    const hung = hang(item.frame, { ...options, width, height: options.frameHeight + (last ? footPx - 4 : 0) }, x, y, last);
+    const hung = hang(
+      item.frame,
+      { ...options, width, height: options.frameHeight + (last ? footPx - 4 : 0) },
+      x,
+      y,
+      last,
+    );
     marks.push(...hung.body.marks);
     const group = element('g', { class: 'frame', transform: `translate(${px(x)} ${px(y)})` }, hung.body.markup);
-    drawn += (before === null ? '' : threads(before.hung, hung)) + branchAbove(item, before?.hung ?? null, hung, options.width) + group;
+    drawn +=
+      (before === null ? '' : threads(before.hung, hung, combsOf(item.frame.event))) +
+      branchAbove(item, before?.hung ?? null, hung, options.width) +
+      group;
     drawn += dateText(item, before?.hung ?? null, hung, wide, options);
     y += options.frameHeight;
     before = { hung, day: item.frame.day };
@@ -60,13 +70,22 @@ export function film(strips: readonly FilmStrip[], options: FilmOptions): string
 
 function gapAbove(item: FilmStrip, before: Day | null, options: FilmOptions, wide: boolean): number {
   const branches = branchOf(item.frame.event) !== null;
-  const least = (before === null ? 2 : gapPx) + (wide ? 0 : before === null ? 16 : 8);
-  const gap = branches ? Math.max(least, branchHeight + (wide ? 0 : 16)) : least + (wide && item.note !== null ? 6 : 0);
+  const size = options.textSize ?? usualText;
+  const least = (before === null ? 2 : gapPx) + (wide ? 0 : before === null ? size + 2 : size - 6);
+  const gap = branches
+    ? Math.max(least, branchHeight + (wide ? 0 : size + 2))
+    : least + (wide && item.note !== null ? 6 : 0);
   if (before === null || options.spacing !== 'date') return gap;
   return gap + Math.min(mostExtraPx, Math.max(0, daysBetween(before, item.frame.day)) * perDayPx);
 }
 
-function hang(frame: FilmFrame, options: FilmOptions & { height: number }, x: number, y: number, numbers: boolean): Hung {
+function hang(
+  frame: FilmFrame,
+  options: FilmOptions & { height: number },
+  x: number,
+  y: number,
+  numbers: boolean,
+): Hung {
   const from = options.bayFrom ?? 1;
   const density = densityFor(options.width, options.hiveBars);
   const bay = { from, to: Math.max(from, frame.follower) };
@@ -77,8 +96,7 @@ function branchAbove(item: FilmStrip, above: Hung | null, below: Hung, width: nu
   const kind = branchOf(item.frame.event);
   if (kind === null) return '';
   const { source, endX, top, foot } = branchPlace(item, above, below, width);
-  const event = item.frame.event;
-  const named = event !== null && 'combs' in event ? event.combs : [];
+  const named = combsOf(item.frame.event);
   const combs = source.bars.filter((bar) => bar.comb !== null && bar.kind !== 'bare');
   const moved = combs.filter((bar) => bar.comb !== null && named.includes(bar.comb));
   const nest = (moved.length > 0 ? moved : combs).map((bar) => source.x + middleOf(source.body.edges, bar.place));
@@ -103,28 +121,52 @@ function branchPlace(item: FilmStrip, above: Hung | null, below: Hung, width: nu
 
 /** Branches end right of the nest, with room left for the note. */
 function endOf(source: Hung, width: number): number {
-  const rightmost = Math.max(0, ...source.bars.filter((bar) => bar.kind !== 'bare').map((bar) => middleOf(source.body.edges, bar.place)));
+  const rightmost = Math.max(
+    0,
+    ...source.bars.filter((bar) => bar.kind !== 'bare').map((bar) => middleOf(source.body.edges, bar.place)),
+  );
   return Math.min(source.x + rightmost + 30, width * 0.62);
 }
 
-/** Room to keep for a letter of a note. */
-const widestLetter = 7.4;
-const halo = { 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': 4, 'stroke-linejoin': 'round', fill: 'var(--ink)' };
+/** Room to keep for a letter of a note, for each px of its size. */
+const widestLetter = 0.53;
+const halo = {
+  'paint-order': 'stroke',
+  stroke: 'var(--paper)',
+  'stroke-width': 4,
+  'stroke-linejoin': 'round',
+  fill: 'var(--ink)',
+};
 
 function dateText(item: FilmStrip, before: Hung | null, hung: Hung, wide: boolean, options: FilmOptions): string {
+  const size = options.textSize ?? usualText;
   const middle = hung.y + (hung.body.barTop + hung.body.floor) / 2 + 5;
-  const date = element('text', { class: 'date', x: wide ? 0 : 2, y: wide ? middle : hung.y - 4, 'font-size': 14, 'font-weight': 600, ...halo }, safe(item.date));
+  const date = element(
+    'text',
+    { class: 'date', x: wide ? 0 : 2, y: wide ? middle : hung.y - 4, 'font-size': size, 'font-weight': 600, ...halo },
+    safe(item.date),
+  );
   if (item.note === null) return date;
   const kind = branchOf(item.frame.event);
   const end = { x: options.width - 4, y: hung.y - 5, 'text-anchor': 'end' };
-  const spot = kind === null || kind === 'end' ? end : besideBranch(item, before, hung, options.width);
-  return date + element('text', { class: 'note', ...spot, 'font-size': 13.5, ...halo }, safe(item.note));
+  const spot = kind === null || kind === 'end' ? end : besideBranch(item, before, hung, options.width, size);
+  return date + element('text', { class: 'note', ...spot, 'font-size': size * 0.97, ...halo }, safe(item.note));
 }
 
 /** Right of the branch where the words fit there, otherwise against the right margin above the strip. */
-function besideBranch(item: FilmStrip, before: Hung | null, hung: Hung, width: number): Readonly<Record<string, string | number>> {
+function besideBranch(
+  item: FilmStrip,
+  before: Hung | null,
+  hung: Hung,
+  width: number,
+  size: number,
+): Readonly<Record<string, string | number>> {
   const { endX, top, foot } = branchPlace(item, before, hung, width);
   const x = endX + 17;
-  const fits = x + (item.note ?? '').length * widestLetter < width;
-  return { x: fits ? x : width - 4, y: fits ? (top + foot) / 2 + 4.5 : hung.y - 5, 'text-anchor': fits ? 'start' : 'end' };
+  const fits = x + (item.note ?? '').length * widestLetter * size < width;
+  return {
+    x: fits ? x : width - 4,
+    y: fits ? (top + foot) / 2 + 4.5 : hung.y - 5,
+    'text-anchor': fits ? 'start' : 'end',
+  };
 }

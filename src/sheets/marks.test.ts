@@ -2,7 +2,18 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { contents } from '../hive/contents.ts';
 import { drawnFaults, faultOf, flatten, idFaults, type Spot } from './drawn.contract.ts';
-import { farKinds, inks, type Kind, kindOfFill, kinds, markDefs, markFill, marks, markSample, sharedDefs } from './marks.ts';
+import {
+  farKinds,
+  inks,
+  type Kind,
+  kindOfFill,
+  kinds,
+  markDefs,
+  markFill,
+  marks,
+  markSample,
+  sharedDefs,
+} from './marks.ts';
 import { cellStates, queenCell } from './small-marks.ts';
 import { themes } from './themes.ts';
 
@@ -34,10 +45,11 @@ function lookOf(kind: Kind): Look {
   const lengths = pieces.map(([a, b]) => ({ dx: Math.abs(b[0] - a[0]), dy: Math.abs(b[1] - a[1]) }));
   const total = lengths.reduce((sum, { dx, dy }) => sum + Math.hypot(dx, dy), 0);
   const across = lengths.reduce((sum, { dx, dy }) => sum + (dx > dy ? Math.hypot(dx, dy) : 0), 0) / total;
-  const closed = strokes.filter((stroke) => {
-    const [a, b] = [stroke[0], stroke.at(-1)];
-    return stroke.length > 2 && a !== undefined && b !== undefined && Math.hypot(a[0] - b[0], a[1] - b[1]) < 0.3;
-  }).length / strokes.length;
+  const closed =
+    strokes.filter((stroke) => {
+      const [a, b] = [stroke[0], stroke.at(-1)];
+      return stroke.length > 2 && a !== undefined && b !== undefined && Math.hypot(a[0] - b[0], a[1] - b[1]) < 0.3;
+    }).length / strokes.length;
   return { coverage: ink / samples, across, stroke: total / strokes.length, closed };
 }
 
@@ -56,52 +68,55 @@ function differ(a: Look, b: Look): string | null {
   return null;
 }
 
-test('S2 on a copy without colour every two contents still differ in ink, direction, length or form of their lines', () => {
+test('D2 on a copy without colour every two contents still differ in ink, direction, length or form of their lines', () => {
   for (const family of [contents, farKinds] as const) {
     const looks = family.map((kind) => [kind, lookOf(kind)] as const);
-    looks.forEach(([a, lookA], i) => looks.slice(i + 1).forEach(([b, lookB]) => {
-      assert.ok(differ(lookA, lookB) !== null, `${a} ${JSON.stringify(lookA)} and ${b} ${JSON.stringify(lookB)}`);
-    }));
+    looks.forEach(([a, lookA], i) =>
+      looks.slice(i + 1).forEach(([b, lookB]) => {
+        assert.ok(differ(lookA, lookB) !== null, `${a} ${JSON.stringify(lookA)} and ${b} ${JSON.stringify(lookB)}`);
+      }),
+    );
   }
 });
 
-test('S2 a mark compared with itself does not differ, so that the test above can fail', () => {
+test('D2 a mark compared with itself does not differ, so that the test above can fail', () => {
   for (const kind of kinds) assert.equal(differ(lookOf(kind), lookOf(kind)), null);
 });
 
-test('S2 no mark blackens its area: ink covers between 3 and 45 parts in a hundred', () => {
+test('D2 no mark blackens its area: ink covers between 3 and 45 parts in a hundred', () => {
   for (const kind of kinds) {
     const { coverage } = lookOf(kind);
     assert.ok(coverage > 0.03 && coverage < 0.45, `${kind}: ${coverage}`);
   }
 });
 
-test('S3 the sprite holds every kind in every ink once, is well formed, and names no colour', () => {
+test('D3 the sprite holds every kind in every ink once, is well formed, and names no colour', () => {
   const sprite = sharedDefs();
   assert.equal(faultOf(sprite), null);
   assert.deepEqual(drawnFaults(sprite), []);
   assert.deepEqual(idFaults(sprite), []);
-  for (const ink of inks) for (const kind of kinds) assert.ok(sprite.includes(`id="${markFill('fm', kind, ink).slice(5, -1)}"`));
+  for (const ink of inks)
+    for (const kind of kinds) assert.ok(sprite.includes(`id="${markFill('fm', kind, ink).slice(5, -1)}"`));
   assert.ok(sprite.length < 24_000, `${sprite.length}`);
 });
 
-test('S3 two prefixes never share an id, and a prefix that could break out of an attribute is refused', () => {
+test('D3 two prefixes never share an id, and a prefix that could break out of an attribute is refused', () => {
   assert.deepEqual(idFaults(`${markDefs('a')}${markDefs('b')}`), []);
   assert.throws(() => markDefs('a"b'), /plain name/);
   assert.throws(() => markDefs(''), /plain name/);
 });
 
-test('S3 a fill tells which kind it is', () => {
+test('D3 a fill tells which kind it is', () => {
   for (const ink of inks) for (const kind of kinds) assert.equal(kindOfFill(markFill('a-b', kind, ink)), kind);
   assert.equal(kindOfFill('none'), null);
 });
 
-test('S2 the four states of queen cells are four forms', () => {
+test('D2 the four states of queen cells are four forms', () => {
   const forms = cellStates.map((state) => queenCell(state, 0, 0).replace(`cell-${state}`, ''));
   assert.equal(new Set(forms).size, cellStates.length);
 });
 
-test('S3 a sample with a prefix of its own stands alone', () => {
+test('D3 a sample with a prefix of its own stands alone', () => {
   const sample = markSample('egg', 'guessed', { prefix: 'own' });
   assert.equal(faultOf(sample), null);
   assert.deepEqual(idFaults(sample), []);

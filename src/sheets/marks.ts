@@ -12,8 +12,15 @@ export type FarKind = (typeof farKinds)[number];
 export type Kind = Content | FarKind;
 
 export const farKindOf: Readonly<Record<Content, FarKind>> = {
-  honey: 'food', nectar: 'food', bread: 'food', empty: 'vacant', drone: 'capped', emerging: 'capped', sealed: 'capped',
-  larva: 'open', egg: 'open',
+  honey: 'food',
+  nectar: 'food',
+  bread: 'food',
+  empty: 'vacant',
+  drone: 'capped',
+  emerging: 'capped',
+  sealed: 'capped',
+  larva: 'open',
+  egg: 'open',
 };
 
 /** One tile of a mark: its size, the lines, how heavy they are against the usual, and the tint under them. */
@@ -39,7 +46,8 @@ function staggered(width: number, height: number, d: string): string {
 function moved(d: string, dx: number, dy: number): string {
   return d.replace(/([MLHVQC])([^MLHVQC]*)/g, (_all, letter: string, rest: string) => {
     const at = (rest.match(/-?\d*\.?\d+/g) ?? []).map(Number);
-    const shift = (value: number, i: number) => (letter === 'V' || (letter !== 'H' && i % 2 === 1) ? value + dy : value + dx);
+    const shift = (value: number, i: number) =>
+      letter === 'V' || (letter !== 'H' && i % 2 === 1) ? value + dy : value + dx;
     return letter + at.map((value, i) => px(shift(value, i))).join(' ');
   });
 }
@@ -48,11 +56,29 @@ const ring = 'M4.1 2.3C4.1 3.4 3.3 4.1 2.3 4.1C1.2 4.1.5 3.3.5 2.3C.5 1.2 1.3.5 
 
 export const marks: Readonly<Record<Kind, Mark>> = {
   egg: { width: 7, height: 7, tint: 'egg', weight: 1.25, lines: staggered(7, 7, 'M2 .9V2.9') },
-  larva: { width: 10, height: 10, tint: 'larva', weight: 1.2, lines: staggered(10, 10, 'M4.9 1.6C3.2.2.9 1.4 1.1 3.2C1.3 4.9 3.6 5.3 4.6 3.9') },
+  larva: {
+    width: 10,
+    height: 10,
+    tint: 'larva',
+    weight: 1.2,
+    lines: staggered(10, 10, 'M4.9 1.6C3.2.2.9 1.4 1.1 3.2C1.3 4.9 3.6 5.3 4.6 3.9'),
+  },
   sealed: { width: 10, height: 7.2, tint: 'sealed', weight: 0.95, lines: staggered(10, 7.2, lid) },
   emerging: { width: 10, height: 7.2, tint: 'emerging', weight: 1.1, lines: staggered(10, 7.2, nicked) },
-  drone: { width: 10, height: 10, tint: 'drone', weight: 1.15, lines: staggered(10, 10, 'M.6 4.6C.6.1 8 .1 8 4.6L.6 4.6M2.4 3C2.8 2.2 3.3 1.9 4 1.8') },
-  bread: { width: 6, height: 6, tint: 'bread', weight: 1.75, lines: 'M1.1 1.2H1.11M4.1.8H4.11M2.6 3.1H2.61M5.3 3.6H5.31M.9 4.9H.91M3.7 5.3H3.71' },
+  drone: {
+    width: 10,
+    height: 10,
+    tint: 'drone',
+    weight: 1.15,
+    lines: staggered(10, 10, 'M.6 4.6C.6.1 8 .1 8 4.6L.6 4.6M2.4 3C2.8 2.2 3.3 1.9 4 1.8'),
+  },
+  bread: {
+    width: 6,
+    height: 6,
+    tint: 'bread',
+    weight: 1.75,
+    lines: 'M1.1 1.2H1.11M4.1.8H4.11M2.6 3.1H2.61M5.3 3.6H5.31M.9 4.9H.91M3.7 5.3H3.71',
+  },
   nectar: { width: 11, height: 8, tint: 'nectar', weight: 0.9, lines: staggered(11, 8, 'M.8 1.4H7.2M2.9 2.9H5.1') },
   honey: { width: 12, height: 4.6, tint: 'honey', weight: 1, lines: 'M0 2.3Q3 -.5 6 2.3Q9 5.1 12 2.3' },
   empty: { width: 9, height: 9, tint: 'bare', weight: 0.7, lines: staggered(9, 9, ring) },
@@ -91,18 +117,31 @@ function pattern(prefix: string, kind: Kind, ink: Ink, scale: number): string {
   const size = (farKinds as readonly string[]).includes(kind) ? scale * farScale : scale;
   const tile = { d: `M0 0H${px(mark.width)}V${px(mark.height)}H0Z` };
   const paper = ink === 'seen' ? '' : element('path', { ...tile, fill: 'var(--paper)' });
-  const tint = ink === 'guessed' ? '' : element('path', { ...tile, fill: `var(--${mark.tint})`, 'fill-opacity': ink === 'seen' ? null : 0.5 });
+  const tint =
+    ink === 'guessed'
+      ? ''
+      : element('path', { ...tile, fill: `var(--${mark.tint})`, 'fill-opacity': ink === 'seen' ? null : 0.5 });
   const weight = ink === 'guessed' ? Math.min(2.1, mark.weight * 1.7) : mark.weight;
   const base = `var(--${ink === 'seen' ? 'mark' : 'fine'})`;
   const lines = element('path', {
-    d: mark.lines, fill: 'none', stroke: 'var(--ink)', 'stroke-linecap': 'round',
+    d: mark.lines,
+    fill: 'none',
+    stroke: 'var(--ink)',
+    'stroke-linecap': 'round',
     'stroke-width': weight === 1 ? base : `calc(${base}*${px(weight)})`,
     'stroke-dasharray': ink === 'guessed' ? '0 1.7' : null,
   });
-  return element('pattern', {
-    id: markId(prefix, kind, ink), width: mark.width, height: mark.height, patternUnits: 'userSpaceOnUse',
-    patternTransform: size === 1 ? null : `scale(${px(size)})`,
-  }, paper + tint + lines);
+  return element(
+    'pattern',
+    {
+      id: markId(prefix, kind, ink),
+      width: mark.width,
+      height: mark.height,
+      patternUnits: 'userSpaceOnUse',
+      patternTransform: size === 1 ? null : `scale(${px(size)})`,
+    },
+    paper + tint + lines,
+  );
 }
 
 export interface MarkKey {
@@ -121,22 +160,49 @@ const allKeys: readonly MarkKey[] = inks.flatMap((ink) => kinds.map((kind) => ({
 
 /** All patterns in one hidden picture: put once at the head of a page's body, below the theme's rule. */
 export function sharedDefs(): string {
-  return element('svg', {
-    xmlns: 'http://www.w3.org/2000/svg', class: 'mark-sprite', width: 0, height: 0, 'aria-hidden': 'true', focusable: 'false',
-  }, markDefs(sharedPrefix));
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: 'mark-sprite',
+      width: 0,
+      height: 0,
+      'aria-hidden': 'true',
+      focusable: 'false',
+    },
+    markDefs(sharedPrefix),
+  );
 }
 
 /** A small square of one mark for a legend; the caller writes the word beside it. */
-export function markSample(kind: Kind, ink: Ink = 'seen', options: { readonly size?: number; readonly prefix?: string } = {}): string {
+export function markSample(
+  kind: Kind,
+  ink: Ink = 'seen',
+  options: { readonly size?: number; readonly prefix?: string } = {},
+): string {
   const size = options.size ?? 34;
   const own = options.prefix === undefined ? '' : markDefs(options.prefix, 1, [{ kind, ink }]);
   const inside = element('rect', {
-    x: 1, y: 1, width: size - 2, height: size - 2, fill: markFill(options.prefix ?? sharedPrefix, kind, ink), ...edgeOf(ink),
+    x: 1,
+    y: 1,
+    width: size - 2,
+    height: size - 2,
+    fill: markFill(options.prefix ?? sharedPrefix, kind, ink),
+    ...edgeOf(ink),
   });
   const box = `0 0 ${px(size)} ${px(size)}`;
-  return element('svg', {
-    xmlns: 'http://www.w3.org/2000/svg', class: 'mark', viewBox: box, width: size, height: size, 'aria-hidden': 'true',
-  }, own + inside);
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: 'mark',
+      viewBox: box,
+      width: size,
+      height: size,
+      'aria-hidden': 'true',
+    },
+    own + inside,
+  );
 }
 
 /** How an edge is drawn in each ink: full, fine, dots. */

@@ -14,13 +14,26 @@ const acorn = 'M-3.2 1.4C-3.8 4.4-2.4 7.6-.8 9.6H.8C2.4 7.6 3.8 4.4 3.2 1.4Z';
 export function queenCell(state: CellState, x: number, y: number, size = 1): string {
   const at = `translate(${px(x)} ${px(y)})${size === 1 ? '' : ` scale(${px(size)})`}`;
   const ground = element('path', {
-    d: acorn, fill: 'var(--paper)', stroke: 'var(--paper)', 'stroke-width': 3.2, 'stroke-linejoin': 'round',
+    d: acorn,
+    fill: 'var(--paper)',
+    stroke: 'var(--paper)',
+    'stroke-width': 3.2,
+    'stroke-linejoin': 'round',
   });
-  const line = { fill: 'none', stroke: 'var(--ink)', 'stroke-width': 1.1, 'stroke-linejoin': 'round', 'stroke-linecap': 'round' };
+  const line = {
+    fill: 'none',
+    stroke: 'var(--ink)',
+    'stroke-width': 1.1,
+    'stroke-linejoin': 'round',
+    'stroke-linecap': 'round',
+  };
   const drawn: Record<CellState, string> = {
     open: element('path', { d: 'M-3.2 1.4C-3.8 4-3.6 6-2.9 8M3.2 1.4C3.8 4 3.6 6 2.9 8', ...line }),
     sealed: element('path', { d: acorn, ...line, fill: 'var(--ink)' }),
-    torn: element('path', { d: 'M3.2 1.4L1 3.2L3 4.4L.8 5.8L2.4 7C1.9 8 1.4 8.8.8 9.6H-.8C-2.4 7.6-3.8 4.4-3.2 1.4', ...line }),
+    torn: element('path', {
+      d: 'M3.2 1.4L1 3.2L3 4.4L.8 5.8L2.4 7C1.9 8 1.4 8.8.8 9.6H-.8C-2.4 7.6-3.8 4.4-3.2 1.4',
+      ...line,
+    }),
     emerged: element('path', { d: 'M-3.2 1.4C-3.8 4-3 5.8-2.5 7H2.5C3 5.8 3.8 4 3.2 1.4M2.5 7L5 9.4', ...line }),
   };
   const cup = element('path', { d: 'M-3.8 1.9C-3.8-.6 3.8-.6 3.8 1.9Z', fill: 'var(--ink)', stroke: 'none' });
@@ -36,7 +49,13 @@ export function cellStatesOf(counts: CellCounts | null): readonly CellState[] {
 /** The queen: a small thorax and a long body, on a clear ground; the middle is at x, y; 14 px long at size 1. */
 export function queenMark(x: number, y: number, size = 1): string {
   const at = `translate(${px(x)} ${px(y)})${size === 1 ? '' : ` scale(${px(size)})`}`;
-  const ground = element('ellipse', { rx: 4.6, ry: 8, fill: 'var(--paper)', stroke: 'var(--ink)', 'stroke-width': 0.8 });
+  const ground = element('ellipse', {
+    rx: 4.6,
+    ry: 8,
+    fill: 'var(--paper)',
+    stroke: 'var(--ink)',
+    'stroke-width': 0.8,
+  });
   const body = element('path', { d: 'M0-1.6C2.2-1.6 2.3 2 0 6.2C-2.3 2-2.2-1.6 0-1.6', fill: 'var(--ink)' });
   const thorax = element('circle', { cy: -3.6, r: 1.7, fill: 'var(--ink)' });
   return element('g', { class: 'queen', transform: at }, ground + body + thorax);
@@ -45,7 +64,12 @@ export function queenMark(x: number, y: number, size = 1): string {
 /** Bees: beads along a path, dense enough to read as an edge of insects. */
 export function beads(d: string, size = 2, gap = 1.35): string {
   return element('path', {
-    class: 'bees', d, fill: 'none', stroke: 'var(--ink)', 'stroke-width': size, 'stroke-linecap': 'round',
+    class: 'bees',
+    d,
+    fill: 'none',
+    stroke: 'var(--ink)',
+    'stroke-width': size,
+    'stroke-linecap': 'round',
     'stroke-dasharray': `0 ${px(size * gap)}`,
   });
 }
@@ -53,12 +77,20 @@ export function beads(d: string, size = 2, gap = 1.35): string {
 /** A follower board: planed wood with its grain, and a lath along its top. */
 export function followerBoard(x: number, top: number, width: number, bottom: number): string {
   const wood = element('rect', {
-    x, y: top, width, height: bottom - top, fill: 'var(--wood)', stroke: 'var(--ink)', 'stroke-width': 'var(--edge)',
+    x,
+    y: top,
+    width,
+    height: bottom - top,
+    fill: 'var(--wood)',
+    stroke: 'var(--ink)',
+    'stroke-width': 'var(--edge)',
   });
   const third = width / 3;
   const length = bottom - top;
-  const grain = `M${px(x + third)} ${px(top + 2)}v${px(length * 0.44)}q${px(third * 0.7)} 3 0 6V${px(bottom - 2)}` +
+  const grain =
+    `M${px(x + third)} ${px(top + 2)}v${px(length * 0.44)}q${px(third * 0.7)} 3 0 6V${px(bottom - 2)}` +
     `M${px(x + 2 * third)} ${px(top + length * 0.3)}V${px(bottom - 2)}`;
-  const lines = width < 3 ? '' : element('path', { d: grain, fill: 'none', stroke: 'var(--ink)', 'stroke-width': 'var(--fine)' });
+  const lines =
+    width < 3 ? '' : element('path', { d: grain, fill: 'none', stroke: 'var(--ink)', 'stroke-width': 'var(--fine)' });
   return element('g', { class: 'board' }, wood + lines);
 }

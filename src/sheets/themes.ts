@@ -25,11 +25,14 @@ export interface Theme {
 }
 
 const usual: Readonly<Record<Weight, number>> = { mark: 0.85, fine: 0.5, edge: 0.9, rule: 1.5 };
-const heavy: Readonly<Record<Weight, number>> = { mark: 1.05, fine: 0.65, edge: 1.3, rule: 2.2 };
+const heavy: Readonly<Record<Weight, number>> = { mark: 0.95, fine: 0.6, edge: 1.3, rule: 2.2 };
 
 function oneInk(ink: string, ground: string): Readonly<Record<Colour, string>> {
   const inks: readonly Colour[] = ['ink', 'soft', 'hair', 'act', 'warn'];
-  return Object.fromEntries(colours.map((name) => [name, inks.includes(name) ? ink : ground])) as Record<Colour, string>;
+  return Object.fromEntries(colours.map((name) => [name, inks.includes(name) ? ink : ground])) as Record<
+    Colour,
+    string
+  >;
 }
 
 export const themes: Readonly<Record<ThemeName, Theme>> = {
@@ -37,22 +40,52 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
     dark: false,
     weights: usual,
     colours: {
-      paper: '#fbf9f3', ink: '#1a1b1f', soft: '#52534f', hair: '#cbc5b6', act: '#1d5063', warn: '#93361d',
-      egg: '#cfe4ea', larva: '#c9d2ea', sealed: '#ecd0bd', emerging: '#e2a684', drone: '#c8a7a4',
-      nectar: '#dcecd5', honey: '#f3dc92', bread: '#dfbb83', bare: '#f3eee1', wood: '#d6b98c', band: '#dbe6e7', core: '#b3cdd3',
+      paper: '#fbf9f3',
+      ink: '#1a1b1f',
+      soft: '#52534f',
+      hair: '#cbc5b6',
+      act: '#1d5063',
+      warn: '#93361d',
+      egg: '#cfe4ea',
+      larva: '#c9d2ea',
+      sealed: '#ecd0bd',
+      emerging: '#e2a684',
+      drone: '#c8a7a4',
+      nectar: '#dcecd5',
+      honey: '#f3dc92',
+      bread: '#dfbb83',
+      bare: '#f3eee1',
+      wood: '#d6b98c',
+      band: '#dbe6e7',
+      core: '#b3cdd3',
     },
   },
   dusk: {
     dark: true,
-    weights: { mark: 0.8, fine: 0.5, edge: 0.85, rule: 1.4 },
+    weights: { mark: 0.85, fine: 0.58, edge: 0.9, rule: 1.4 },
     colours: {
-      paper: '#1b1a1e', ink: '#f1e8d8', soft: '#bdb4a4', hair: '#504c4b', act: '#9ccbd3', warn: '#f0a184',
-      egg: '#24474f', larva: '#343d63', sealed: '#5b3f33', emerging: '#7f4529', drone: '#5b3a42',
-      nectar: '#2e4a36', honey: '#61501a', bread: '#65471f', bare: '#29272a', wood: '#5f4930', band: '#27363b', core: '#37525a',
+      paper: '#1b1a1e',
+      ink: '#f1e8d8',
+      soft: '#bdb4a4',
+      hair: '#504c4b',
+      act: '#9ccbd3',
+      warn: '#f0a184',
+      egg: '#24474f',
+      larva: '#343d63',
+      sealed: '#5b3f33',
+      emerging: '#7f4529',
+      drone: '#5b3a42',
+      nectar: '#2e4a36',
+      honey: '#61501a',
+      bread: '#65471f',
+      bare: '#29272a',
+      wood: '#5f4930',
+      band: '#27363b',
+      core: '#37525a',
     },
   },
   sun: { dark: false, weights: heavy, colours: oneInk('#000000', '#ffffff') },
-  print: { dark: false, weights: { ...heavy, mark: 0.95 }, colours: oneInk('#000000', '#ffffff') },
+  print: { dark: false, weights: heavy, colours: oneInk('#000000', '#ffffff') },
 };
 
 /** The theme as declarations of custom properties, to stand inside a rule: `:root{…}`. */
