@@ -2,10 +2,9 @@
  * The front door: the journal and a day in; a Picture out. All screens and commands show Pictures and
  * nothing else, so that phone, laptop, paper and terminal can never disagree.
  */
-import { rules } from './advice/list.ts';
+import { advise } from './advice/advise.ts';
 import type { Advice } from './advice/advice.ts';
 import { planRound, type Stop } from './advice/plan.ts';
-import { weigh } from './advice/weigh.ts';
 import { allKinds } from './apiary/kinds.ts';
 import { bookOf } from './colony/book-of.ts';
 import { type ColonyState, emptyColonies } from './colony/state.ts';
@@ -88,12 +87,12 @@ export function pictureOf(apiary: Apiary, day: Day): Picture {
   const weather = state.weather.get(day) ?? null;
   const authority = state.contacts.get('authority') ?? null;
   const facts = { book, weather, latitude: yard?.latitude ?? null, authority };
-  const advice = living.flatMap((view) => weigh(rules.flatMap((rule) => rule.advise({ ...facts, view }))).kept);
+  const advice = living.flatMap((view) => advise({ ...facts, view }).kept);
   return {
     day,
     yard,
     weather,
-    round: planRound(living, advice, day),
+    round: planRound(living, advice, day, book),
     colonies: views,
     advice,
     hives: [...state.hives.values()].map(({ id, name, bars }) => ({
