@@ -1,0 +1,49 @@
+/**
+ * Advice and forecast as they are issued at the end of a visit: kept as entries, so that they can be
+ * scored later against what came. The forecast is the plain outlook's: what was read, carried forward.
+ */
+import type { Picture } from '../apiary.ts';
+import type { AdviceIssuedBody } from '../colony/kind-advice-issued.ts';
+import type { ForecastIssuedBody } from '../colony/kind-forecast-issued.ts';
+import type { ColonyState } from '../colony/state.ts';
+import { viewOf } from '../colony/view-of.ts';
+import type { TotalName } from '../colony/view.ts';
+import type { FigureBook } from '../figures/book.ts';
+import { hashOfText } from '../journal/canonical.ts';
+import type { Entry, Id } from '../journal/entry.ts';
+import { addDays } from '../numbers/day.ts';
+import type { Manner } from '../words/say.ts';
+import { say } from '../words/text.ts';
+
+/** Names the way of working behind a forecast; a new one gets a new name, so that scores are kept apart. */
+export const plainEngine = 'plain 1';
+
+const forecastTotals: readonly TotalName[] = ['adults', 'sealed', 'egg', 'larva', 'honeyKg'];
+/** One week and one round of brood ahead: our choice. */
+const forecastDays: readonly number[] = [7, 21];
+
+/** What the inputs were, in one short text: equal for the same entries in any order. */
+export function digestOf(entries: readonly Entry[]): string {
+  return hashOfText(entries.map((entry) => entry.id).sort().join('\n'));
+}
+
+export function adviceIssued(picture: Picture, colony: Id, digest: string, manner: Manner): AdviceIssuedBody {
+  const items = picture.advice
+    .filter((advice) => advice.colony === colony)
+    .map((advice) => ({ rule: advice.rule, verb: advice.verb, window: advice.window, text: say(advice.say, manner) }));
+  return { colony, engine: plainEngine, digest, items };
+}
+
+export function forecastIssued(
+  known: { readonly state: ColonyState; readonly book: FigureBook },
+  colony: Id,
+  day: string,
+  digest: string,
+): ForecastIssuedBody {
+  const values = forecastDays.flatMap((ahead) => {
+    const then = addDays(day, ahead);
+    const { totals } = viewOf(known.state, colony, then, known.book);
+    return forecastTotals.map((what) => ({ what, day: then, ...totals[what].total }));
+  });
+  return { colony, engine: plainEngine, digest, values };
+}
