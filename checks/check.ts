@@ -32,7 +32,7 @@ export type CheckTopic = (typeof checkTopics)[number];
 export type Origin =
   | { readonly kind: 'published'; readonly source: SourceKey; readonly where: string; readonly sureness: Sureness }
   | { readonly kind: 'common practice' }
-  /** Worked out apart from the program, by hand or by a second program written from the formulas. */
+  /** Worked out apart from this code, by hand or with an arithmetic of its own. */
   | { readonly kind: 'worked apart'; readonly how: string };
 
 export type Ask =

@@ -29,6 +29,9 @@ export const foodChecks: readonly Check[] = [
     why: '6 of 100',
     circular: false, differs: 'the rule is for food as found, not all sealed and full; ours is for sealed honey',
   },
+  perDay('winter-sweden', '32 colonies in the south of Sweden, mean of 3.5 °C', 0.039, {
+    kind: 'published', source: 'norrstrom-2021', where: '39 g a day, standard deviation 13', sureness: 'read in the abstract',
+  }),
   perDay('winter-denmark', 'one hive in Denmark, about 5 °C', 0.056, {
     kind: 'published', source: 'danish-scale-hive', where: '56 g a day', sureness: 'read in the source',
   }),

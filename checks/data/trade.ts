@@ -1,14 +1,17 @@
-/** What every keeper knows: facts of the trade without a source, which the program must not contradict. */
+/**
+ * What every keeper knows: facts of the trade without a source, which the program must not contradict. Where our
+ * figure is that very fact, the check is circular.
+ */
 import type { Check } from '../check.ts';
 
 export const tradeChecks: readonly Check[] = [
   {
     id: 'one-queen', topic: 'the trade', what: 'a colony has one queen', origin: { kind: 'common practice' },
-    ask: { kind: 'figure', figure: 'queens-per-colony' }, expected: 1, unit: 'queens', tolerance: 0, why: 'a count', circular: false,
+    ask: { kind: 'figure', figure: 'queens-per-colony' }, expected: 1, unit: 'queens', tolerance: 0, why: 'a count', circular: true,
   },
   {
     id: 'nineteen-workers', topic: 'the trade', what: 'about nineteen bees of twenty are workers', origin: { kind: 'common practice' },
-    ask: { kind: 'figure', figure: 'workers-in-twenty-bees' }, expected: 19, unit: 'bees', tolerance: 1, why: '"about"', circular: false,
+    ask: { kind: 'figure', figure: 'workers-in-twenty-bees' }, expected: 19, unit: 'bees', tolerance: 1, why: '"about"', circular: true,
   },
   {
     id: 'worker-caps-flat', topic: 'the trade', what: 'sealed worker brood is flat: our word for what a mated queen\'s brood shows',
@@ -27,7 +30,7 @@ export const tradeChecks: readonly Check[] = [
   {
     id: 'queen-three-years', topic: 'the trade', what: 'a queen is useful about three years', origin: { kind: 'common practice' },
     ask: { kind: 'figure', figure: 'queen-useful-years' }, expected: 3, unit: 'years', tolerance: 1, why: '"about": a year',
-    circular: false,
+    circular: true,
   },
   {
     id: 'queen-life-two-years', topic: 'the trade', what: 'the queens of a review live about two years: within what is called useful',

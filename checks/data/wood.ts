@@ -2,7 +2,7 @@
 import type { Check } from '../check.ts';
 
 const plan = { kind: 'published', source: 'bfd-journal', where: 'plan of issue 93', sureness: 'read in the source' } as const;
-const apart = { kind: 'worked apart', how: 'a second program written from the formulas, before this one' } as const;
+const apart = { kind: 'worked apart', how: 'the same closed forms with an arithmetic of their own' } as const;
 
 /** A hive length: bars, width, printed length. */
 function length(bars: number, barWidthMm: number, expected: number): Check {

@@ -50,12 +50,11 @@ export const foodFigures = [
   }),
   figure({
     key: 'winter-use-per-day', title: 'Honey a broodless colony uses in a winter day', topic: 'food', value: 0.045, low: 0.035,
-    high: 0.06, unit: 'kg/d', when: 'broodless winter',
+    high: 0.06, unit: 'kg/d', when: 'broodless winter, cluster of 1.5 to 2.5 kg',
     basis: {
-      kind: 'source', source: 'norrstrom-2021', where: '32 colonies: 39 g a day, standard deviation 13',
-      sureness: 'read in the abstract',
+      kind: 'our choice',
+      why: 'two routes agree: colonies on scales lost 33 to 56 g a day, and the law of cluster mass gives 40 to 60 g',
     },
-    note: 'Two scale hives of another winter lost 33 to 50 g; the range joins these with the law of cluster mass.',
   }),
   figure({
     key: 'winter-honey-2c', title: 'Honey a cluster of one kilogram uses in a day at 2 °C', topic: 'food', value: 0.0328, low: 0.025,

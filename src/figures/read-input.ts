@@ -84,10 +84,10 @@ function groupIssues(fields: readonly Field[], entries: ReadonlyMap<string, unkn
     const names = fields.filter((field) => field.oneOf === group).map((field) => field.name);
     const given = names.filter((name) => entries.has(name));
     if (given.length === 1) return [];
-    const found = given.length === 0 ? 'nothing' : `${given.join(' and ')} together`;
-    return [{
-      code: given.length === 0 ? 'missing' : 'both-alternatives', path: names.join('|'), found, expected: `exactly one of ${names.join(', ')}`,
-    }];
+    const expected = `exactly one of ${names.join(', ')}`;
+    const [first = '', ...rest] = given;
+    if (rest.length === 0) return [{ code: 'missing', path: names[0] ?? '', found: 'nothing', expected }];
+    return rest.map((path): Issue => ({ code: 'both-alternatives', path, found: `given together with ${first}`, expected }));
   });
 }
 
@@ -116,7 +116,8 @@ function readNumber(field: NumberField, found: unknown, path: string): Result<nu
 }
 
 function fault(field: Field, found: unknown, code: string, path: string = field.name): Result<never> {
-  return bad({ code, path, found: inWords(found), expected: fieldInWords(field) });
+  const one = field.kind === 'numbers' && path !== field.name ? { ...field, kind: 'number' as const } : field;
+  return bad({ code, path, found: inWords(found), expected: fieldInWords(one) });
 }
 
 /** What a field wants, as short text: "a number from 0 to 1", "a day YYYY-MM-DD". */
