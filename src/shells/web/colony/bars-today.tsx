@@ -47,7 +47,7 @@ function OneBar({ view, bar }: { readonly view: ColonyView; readonly bar: BarVie
             <li key={content}><span>{t(`content.${content}`)}</span> {t('bars.percent', { percent: Math.round(shares[content] * 100) })}</li>
           ))}
         </ul>
-        {bar.cells === null ? null : <p>{t('queen.cell-counts', { ...bar.cells })}</p>}
+        {bar.cells === null ? null : <p>{Object.values(bar.cells).some((count) => count > 0) ? t('queen.cell-counts', { ...bar.cells }) : t('queen.no-cells')}</p>}
         {bar.queenSeen ? <p>{t('bars.queen-seen')}</p> : null}
         {bar.bees === null ? null : <p>{t('bars.bees', { eighths: Math.round(bar.bees * 8) })}</p>}
         <p className="soft small">{t(bar.ink === 'guessed' ? 'bars.drawn-guess' : 'bars.drawn')}</p>

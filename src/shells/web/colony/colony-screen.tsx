@@ -13,12 +13,12 @@ import { type ColonyAct, colonyActs } from './acts.ts';
 import { BarsToday } from './bars-today.tsx';
 import { EventList } from './event-list.tsx';
 import { Film } from './film.tsx';
-import { History } from './history.tsx';
 import { QueenPart } from './queen-part.tsx';
 import { RoomPart } from './room-part.tsx';
 import { Totals } from './totals.tsx';
 import { Why } from './why.tsx';
 
+const History = lazy(() => import('./history.tsx').then((file) => ({ default: file.History })));
 const ActSheet = lazy(() => import('./act-sheet.tsx').then((file) => ({ default: file.ActSheet })));
 const WriteSheet = lazy(() => import('../round/write-sheet.tsx').then((file) => ({ default: file.WriteSheet })));
 
@@ -51,7 +51,7 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
       <QueenPart view={view} />
       <RoomPart view={view} />
       <Film view={view} />
-      <History view={view} />
+      <Suspense><History view={view} /></Suspense>
       <EventList view={view} />
       {view.ended === null ? (
         <section>

@@ -1,9 +1,12 @@
 /** Bees, brood and honey through the visits, as they were counted: points with their ranges, and nothing drawn between them. */
 import { useEffect, useState } from 'react';
 import type { ColonyView } from '../../../colony/view.ts';
+import { chart } from '../../../sheets/chart.ts';
+import { plainNumber } from '../../../words/format-number.ts';
 import { Drawn } from '../frame/drawn.tsx';
-import { useDrawings } from '../frame/drawings.ts';
-import { useText } from '../frame/manner.tsx';
+import { shortDay } from '../frame/drawings.ts';
+import { useText, type Wording } from '../frame/manner.tsx';
+import { useWide } from '../frame/wide.ts';
 import { pointOf } from '../model/engine.ts';
 import type { HistoryPoint } from '../model/shown.ts';
 
@@ -12,7 +15,7 @@ const mostPoints = 40;
 
 export function History({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
-  const { history } = useDrawings();
+  const wide = useWide();
   const [points, setPoints] = useState<readonly HistoryPoint[] | null>(null);
   useEffect(() => {
     let wanted = true;
@@ -36,7 +39,17 @@ export function History({ view }: { readonly view: ColonyView }) {
       <h2>{t('history.title')}</h2>
       {points === null ? <p className="soft">{t('frame.working')}</p> : null}
       {points !== null && points.length < 2 ? <p>{t('history.too-few')}</p> : null}
-      {points !== null && points.length >= 2 ? <Drawn svg={history(view, points)} className="drawn chart" /> : null}
+      {points !== null && points.length >= 2 ? <Drawn svg={drawn(view, points, wide, t)} className="drawn chart" /> : null}
     </section>
   );
+}
+
+function drawn(view: ColonyView, points: readonly HistoryPoint[], wide: boolean, t: Wording['t']): string {
+  const panels = (['adults', 'brood', 'honeyKg'] as const).map((what) => ({
+    title: t(`history.${what}`), bands: [], points: points.map((point) => ({ day: point.day, range: point[what], ink: point.ink })),
+  }));
+  return chart(panels, {
+    width: wide ? 760 : 360, panelHeight: 118, from: points[0]?.day ?? view.day, to: view.day, today: view.day, todayLabel: t('history.today'),
+    dayLabel: (day) => shortDay(day, t), valueLabel: (value) => plainNumber(value), label: t('history.label', { name: view.name, count: points.length }),
+  });
 }

@@ -1,6 +1,7 @@
 /** Bees, brood and stores in two parts: seen at the last visit, and carried forward for what was not opened. */
-import type { ColonyView, TotalName } from '../../../colony/view.ts';
 import type { Unit } from '../../../advice/advice.ts';
+import type { ColonyView, TotalName } from '../../../colony/view.ts';
+import type { Range } from '../../../numbers/range.ts';
 import { useText } from '../frame/manner.tsx';
 import { dayPart, rangePart } from '../frame/parts.ts';
 
@@ -11,33 +12,27 @@ const rows = [
 
 export function Totals({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
+  /** The two parts, where there are two: what was seen, and what stands for the bars that were not opened. */
+  const partsLine = (seen: Range, carried: Range, unit: Unit): string => {
+    if (carried.high <= 0) return t('colony.all-seen');
+    if (seen.high <= 0) return t('colony.all-carried');
+    return t('colony.parts', { seen: rangePart(seen, unit), carried: rangePart(carried, unit) });
+  };
   return (
     <section>
       <h2>{t('colony.totals', { day: dayPart(view.day) })}</h2>
-      <div className="scrolls" tabIndex={0} role="region" aria-label={t('colony.totals', { day: dayPart(view.day) })}>
-        <table className="totals">
-          <thead>
-            <tr>
-              <th scope="col">{t('colony.what')}</th><th scope="col">{t('colony.together')}</th>
-              <th scope="col">{t('colony.seen')}</th><th scope="col">{t('colony.carried')}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ name, unit }) => {
-              const total = view.totals[name];
-              const carried = total.carried.high > 0;
-              return (
-                <tr key={name} data-ink={total.ink}>
-                  <th scope="row">{t(`total.${name}`)}</th>
-                  <td className="together">{t('colony.value', { value: rangePart(total.total, unit) })}</td>
-                  <td>{total.seen.high > 0 ? t('colony.value', { value: rangePart(total.seen, unit) }) : '–'}</td>
-                  <td>{carried ? t('colony.value', { value: rangePart(total.carried, unit) }) : '–'}</td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </div>
+      <dl className="totals">
+        {rows.map(({ name, unit }) => {
+          const { seen, carried, total, ink } = view.totals[name];
+          return (
+            <div key={name} data-ink={ink}>
+              <dt>{t(`total.${name}`)}</dt>
+              <dd>{t('colony.value', { value: rangePart(total, unit) })}</dd>
+              <dd className="parts soft">{partsLine(seen, carried, unit)}</dd>
+            </div>
+          );
+        })}
+      </dl>
       {view.layingPerDay === null ? null : <p>{t('colony.laying', { perDay: rangePart(view.layingPerDay, 'per day') })}</p>}
       <p className="soft small">{t('colony.ranges')}</p>
     </section>

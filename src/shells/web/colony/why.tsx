@@ -8,12 +8,14 @@ import { Sources } from './sources.tsx';
 export function Why({ advice }: { readonly advice: readonly Advice[] }) {
   const { t } = useText();
   const forbids = advice.flatMap((one) => one.forbids);
+  const cautions = [...new Set(advice.flatMap((one) => one.cautions))];
   return (
     <section>
       <h2>{t('colony.due')}</h2>
       {advice.length === 0 ? <p>{t('round.nothing-due')}</p> : null}
       {forbids.length === 0 ? null : <Forbids forbids={forbids} />}
       {advice.map((one, n) => <OneAdvice key={`${one.rule}-${n}`} advice={one} />)}
+      {cautions.length === 0 ? null : <ul className="cautions">{cautions.map((caution) => <li key={caution}>{t(`caution.${caution}`)}</li>)}</ul>}
     </section>
   );
 }
@@ -37,7 +39,6 @@ function OneAdvice({ advice }: { readonly advice: Advice }) {
       {advice.wouldChange.length === 0 ? null : (
         <p className="soft">{t('colony.would-change', { what: advice.wouldChange.map((one) => say(one)).join(' ') })}</p>
       )}
-      {advice.cautions.map((caution) => <p key={caution} className="caution">{t(`caution.${caution}`)}</p>)}
       <Sources cites={cites} />
     </article>
   );

@@ -3,11 +3,12 @@
  * visit and the books (sums, handbook, journal, settings) come when they are asked for.
  */
 import { lazy, Suspense } from 'react';
-import { Redirect, Route, Router, Switch, useRoute } from 'wouter';
+import { Redirect, Route, Router, Switch, useLocation, useRoute } from 'wouter';
 import { sharedDefs } from '../../../sheets/marks.ts';
 import { ColonyScreen } from '../colony/colony-screen.tsx';
 import { useYard } from '../model/use-yard.tsx';
 import { RoundScreen } from '../round/round-screen.tsx';
+import { Boundary } from './boundary.tsx';
 import { DayLine } from './day-line.tsx';
 import { Drawn } from './drawn.tsx';
 import { useText } from './manner.tsx';
@@ -34,13 +35,16 @@ export function App() {
 function Framed() {
   const { t } = useText();
   const { book, phase, entries, picture } = useYard();
+  const [location] = useLocation();
   const [onVisit] = useRoute('/visit/:colony');
   const unstarted = book === null || (phase === 'ready' && entries.length === 0);
   if (onVisit && !unstarted) {
     return (
       <>
         <Marks />
-        <Suspense fallback={<Waiting />}><Route path="/visit/:colony"><VisitScreen /></Route></Suspense>
+        <Boundary instead={(fault, again) => <main><Failed fault={fault} again={again} /></main>}>
+          <Suspense fallback={<Waiting />}><Route path="/visit/:colony"><VisitScreen /></Route></Suspense>
+        </Boundary>
       </>
     );
   }
@@ -55,7 +59,8 @@ function Framed() {
           <Standing />
         </header>
         <main id="screen" tabIndex={-1}>
-          <Suspense fallback={<Waiting />}>
+          <Boundary key={partOf(location)} instead={(fault, again) => <Failed fault={fault} again={again} />}>
+            <Suspense fallback={<Waiting />}>
             <Switch>
               <Route path="/sums/:key?"><SumsScreen /></Route>
               <Route path="/handbook"><HandbookScreen /></Route>
@@ -69,10 +74,17 @@ function Framed() {
               <Route><Redirect to="/" /></Route>
             </Switch>
           </Suspense>
+          </Boundary>
         </main>
       </div>
     </div>
   );
+}
+
+/** Round and Colony stand together; any other screen is a part of its own. A fault of one part ends when the keeper goes to another. */
+function partOf(location: string): string {
+  const first = location.split('/')[1] ?? '';
+  return first === 'colony' ? '' : first;
 }
 
 /** On a laptop the round stays at the left while a colony is read; on a phone there is room for one of them. */
@@ -97,4 +109,14 @@ function Marks() {
 function Waiting() {
   const { t } = useText();
   return <Screen title={t('frame.opening')}><p role="status">{t('frame.reading-journal')}</p></Screen>;
+}
+
+function Failed({ fault, again }: { readonly fault: Error; readonly again: () => void }) {
+  const { t } = useText();
+  return (
+    <Screen title={t('frame.failed')}>
+      <p role="alert">{t('frame.failed-line', { fault: fault.message })}</p>
+      <div className="acts"><button type="button" className="go" onClick={again}>{t('frame.again')}</button></div>
+    </Screen>
+  );
 }

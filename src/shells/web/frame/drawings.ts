@@ -1,15 +1,12 @@
 /** The sheets' drawings with this yard's measures and this keeper's words: what the screens call, so that none of them draws. */
 import { useMemo } from 'react';
 import type { BarView, ColonyView, FilmFrame } from '../../../colony/view.ts';
-import { chart } from '../../../sheets/chart.ts';
+import type { Day } from '../../../numbers/day.ts';
 import { combFace } from '../../../sheets/comb-face.ts';
 import { film } from '../../../sheets/film.ts';
 import { lensAround } from '../../../sheets/places.ts';
 import { strip } from '../../../sheets/strip.ts';
 import type { Trough } from '../../../sheets/taper.ts';
-import { formatDay } from '../../../words/format-day.ts';
-import { plainNumber } from '../../../words/format-number.ts';
-import type { HistoryPoint } from '../model/shown.ts';
 import { useYard } from '../model/use-yard.tsx';
 import { useText, type Wording } from './manner.tsx';
 import { dayPart } from './parts.ts';
@@ -22,7 +19,6 @@ export interface Drawings {
   readonly lensStrip: (view: ColonyView, place: number) => string;
   readonly face: (view: ColonyView, bar: BarView) => string;
   readonly film: (view: ColonyView, frames: readonly FilmFrame[]) => string;
-  readonly history: (view: ColonyView, points: readonly HistoryPoint[]) => string;
   readonly troughOf: (hive: string) => Trough;
 }
 
@@ -30,7 +26,7 @@ export interface Drawings {
 const unmeasured: Trough = { topWidthMm: 450, depthMm: 300, wallAngleDeg: 22, sideGapMm: 8, floorGapMm: 20 };
 
 export function useDrawings(): Drawings {
-  const { t, manner } = useText();
+  const { t } = useText();
   const wide = useWide();
   const { troughs } = useYard().aside;
   return useMemo(() => {
@@ -47,23 +43,23 @@ export function useDrawings(): Drawings {
         { ...troughOf(view.hive), width: 340, label: t('bars.face', { n: bar.place }), prefix: `face-${bar.place}`, sharedMarks: true },
       ),
       film: (view, frames) => film(
-        frames.map((frame) => ({ frame, date: formatDay(frame.day, manner), note: null })),
+        frames.map((frame, n) => ({ frame, date: shortDay(frame.day, t), note: yearNote(frame.day, frames[n - 1]?.day ?? null, t) })),
         {
           ...common(view), label: t('film.label', { name: view.name, count: frames.length }), width: wide ? 760 : 360, frameHeight: wide ? 78 : 62,
           bayFrom: view.bay.from, spacing: 'date',
         },
       ),
-      history: (view, points) => chart(
-        (['adults', 'brood', 'honeyKg'] as const).map((what) => ({
-          title: t(`history.${what}`), bands: [], points: points.map((point) => ({ day: point.day, range: point[what], ink: point.ink })),
-        })),
-        {
-          width: wide ? 760 : 360, panelHeight: 118, from: points[0]?.day ?? view.day, to: view.day, today: view.day, todayLabel: t('history.today'),
-          dayLabel: (day) => formatDay(day, manner), valueLabel: (value) => plainNumber(value), label: t('history.label', { name: view.name, count: points.length }),
-        },
-      ),
     };
-  }, [t, manner, wide, troughs]);
+  }, [t, wide, troughs]);
+}
+
+export function shortDay(day: Day, t: Wording['t']): string {
+  return t('film.date', { date: String(Number(day.slice(8))), month: t(`month-short.${Number(day.slice(5, 7))}` as 'month-short.1') });
+}
+
+/** The year, beside the first strip of each. */
+function yearNote(day: Day, before: Day | null, t: Wording['t']): string | null {
+  return before !== null && before.slice(0, 4) === day.slice(0, 4) ? null : t('film.year', { year: day.slice(0, 4) });
 }
 
 /** What a strip shows, for someone who hears it: bars with comb, bars with brood, what was not opened. */

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { issueText } from '../../../words/issue-text.ts';
+import { Drawn } from '../frame/drawn.tsx';
 import { usePreferences, useText } from '../frame/manner.tsx';
 import { Screen } from '../frame/screen.tsx';
 import { deviceTimeZone } from '../model/clock.ts';
@@ -11,6 +12,7 @@ import { useYard } from '../model/use-yard.tsx';
 import { askPersistence } from '../model/keeping.ts';
 import { HiveQuestions } from './hive-questions.tsx';
 import { type HiveMeasures, hiveNote } from './hive-note.ts';
+import { sampleStrip } from './sample-strip.ts';
 
 export function StartScreen() {
   const { t } = useText();
@@ -29,6 +31,7 @@ export function StartScreen() {
   const ownStands = book === 'own' && entries.length > 0;
   return (
     <Screen title={t('start.title')}>
+      <Drawn svg={sampleStrip(t('start.picture'))} className="drawn sample" />
       <p className="lead">{t('start.lead')}</p>
       <section className="ways-in">
         <div>
