@@ -1,3 +1,4 @@
+/** Charts against positions worked out by hand: points, axes, labels, today. What they look like is for the eye. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { addDays } from '../numbers/day.ts';

@@ -1,3 +1,4 @@
+/** Properties of every face: areas of its layers and of its shapes as drawn, for random shares and built shares. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';

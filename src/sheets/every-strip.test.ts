@@ -1,3 +1,4 @@
+/** Properties of every strip: what is read back from its rectangles is what was put in, in any trough and density. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';

@@ -1,3 +1,4 @@
+/** Films of invented frames: threads, order, branches, speed. The strips inside have tests of their own. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { ColonyEvent } from '../colony/state.ts';

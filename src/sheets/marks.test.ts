@@ -1,3 +1,4 @@
+/** Marks measured as ink on their tiles, so that they can be told apart without colour; and their ids. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { contents } from '../hive/contents.ts';

@@ -1,3 +1,4 @@
+/** Sheets of paper as text: rows, rulers, colours. How they print is for the eye and the printer. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { drawnFaults, faultOf, idFaults } from './drawn.contract.ts';

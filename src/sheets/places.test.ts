@@ -1,3 +1,4 @@
+/** Places along a trough: true widths, the lens, the choice of density. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { densityFor, lensAround, placeEdges, widthOf } from './places.ts';

@@ -1,3 +1,4 @@
+/** One strip with everything in it, kept as a file: it says that the drawing changed, not that it is wrong. */
 import assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { test } from 'node:test';
