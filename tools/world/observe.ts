@@ -125,7 +125,8 @@ function stages(comb: WorldComb, eye: Eye, luck: Chance): Pick<Seen, 'eggs' | 'y
   const old = workersAged(comb, 6, 8) + misplaced(6, 10);
   const sealed = workersAged(comb, 9, 20) + misplaced(10, 24);
   if (eggs + young + old + sealed < 15) return { eggs: 'none seen', youngest: 'none' };
-  const saw = eggs > 25 && luck.happens(eggs > 150 ? eye.seesEggs : eye.seesEggs * 0.7);
+  // Who reads brood where there is nothing else has seen the eggs.
+  const saw = young + old + sealed < 15 || (eggs > 25 && luck.happens(eggs > 150 ? eye.seesEggs : eye.seesEggs * 0.7));
   const youngest = saw ? 'egg' : young > 20 ? 'young larva' : old > 20 ? 'larva' : 'sealed';
   return { eggs: saw ? 'seen' : 'none seen', youngest };
 }
