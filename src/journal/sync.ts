@@ -95,7 +95,11 @@ export async function syncOnce(local: LocalCopy, remote: Remote, options: SyncOp
     pushed += push.count;
     refused.push(...push.refused);
     stopped = push.stopped;
-    if (push.otherEpoch === null || round + 1 === mostRestarts) break;
+    if (push.otherEpoch === null) break;
+    if (round + 1 === mostRestarts) {
+      stopped = [restless(push.otherEpoch)];
+      break;
+    }
     await local.restart(push.otherEpoch);
   }
   return { pushed, pulled, refused, pending: await local.waitingCount(), stopped };
