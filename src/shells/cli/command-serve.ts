@@ -20,7 +20,7 @@ export const serveCommand: Command = {
   line: 'command.serve',
   help: ['command.serve-help'],
   options,
-  run: (call) => start(call, ''),
+  run: (call) => start(call, null),
 };
 
 export const demoCommand: Command = {
@@ -29,10 +29,10 @@ export const demoCommand: Command = {
   line: 'command.demo',
   help: ['command.demo-help'],
   options,
-  run: (call) => start(call, '#/demo'),
+  run: (call) => start(call, '/demo'),
 };
 
-async function start(call: Call, page: string): Promise<ExitCode> {
+async function start(call: Call, page: string | null): Promise<ExitCode> {
   const asked = option(call, 'port') ?? process.env['PORT'] ?? String(usualPort);
   const port = Number(asked);
   if (!Number.isInteger(port) || port < 0 || port > highestPort) {
@@ -56,6 +56,6 @@ async function start(call: Call, page: string): Promise<ExitCode> {
     call.out.complain(started.line);
     return 1;
   }
-  call.out.print(`${started.line}${page}`);
+  if (page !== null) call.out.print(text('command.demo-at', { url: `${started.line}${page}` }));
   return 0;
 }

@@ -18,6 +18,7 @@ export const commands = {
     'Answers on http://127.0.0.1:4180 (PORT, HOST or the options). Another host needs a pairing code, shown here, and https for a phone: --cert and --key.',
   'command.demo': 'serve the screens, opened on the demo yard',
   'command.demo-help': 'The demo yard lives in the browser, apart from the keeper’s own; its today is Friday 16 May 2014.',
+  'command.demo-at': 'The demo yard is at {url}',
   'command.round': 'which hives to open, glance at or leave shut',
   'command.round-help': 'The longest need first. With --json the advice whole: reasons, what would change it, what it forbids.',
   'command.round-empty': 'No colony is known on this day.',
