@@ -28,7 +28,9 @@ export function wintering(world: World, start: Start, luck: Chance): Society {
   for (let i = 0; i < start.combs; i += 1) {
     society.combsBegun += 1;
     const drone = i > 2 && i < 8 ? luck.between(0.04, 0.16) : luck.between(0, 0.05);
-    society.combs.push(newComb(`${start.id}-c${society.combsBegun}`, start.from + i, luck.between(0.94, 1), drone, '2011-06-15'));
+    society.combs.push(
+      newComb(`${start.id}-c${society.combsBegun}`, start.from + i, luck.between(0.94, 1), drone, '2011-06-15'),
+    );
   }
   const weights = row(society).map((_, i) => 0.25 + 0.75 * Math.min(1, Math.abs(i - 3) / 4) + luck.between(0, 0.2));
   const all = weights.reduce((a, b) => a + b, 0);
@@ -44,7 +46,15 @@ export function wintering(world: World, start: Start, luck: Chance): Society {
 }
 
 /** A swarm on bare bars: bees of all ages with honey in them, a queen who rests a day or two. */
-export function hiveSwarm(world: World, id: string, from: number, to: number, bees: number, queenDays: number, luck: Chance): Society {
+export function hiveSwarm(
+  world: World,
+  id: string,
+  from: number,
+  to: number,
+  bees: number,
+  queenDays: number,
+  luck: Chance,
+): Society {
   const society = newSociety(id, from, to);
   const ages: number[] = society.summer.map((_, age) => (age < 2 ? 0.3 : age < 25 ? 1 : age < 38 ? 0.4 : 0));
   const all = ages.reduce((a, b) => a + b, 0);
@@ -64,7 +74,14 @@ export function hiveSwarm(world: World, id: string, from: number, to: number, be
 }
 
 /** Combs of these places go with their bees to a new colony; the queen stays. */
-export function splitOff(world: World, from: Society, id: string, places: readonly number[], to: { from: number; to: number }, share: number): Society {
+export function splitOff(
+  world: World,
+  from: Society,
+  id: string,
+  places: readonly number[],
+  to: { from: number; to: number },
+  share: number,
+): Society {
   const child = newSociety(id, to.from, to.to);
   child.temper = from.temper;
   const gone = row(from).filter((comb) => places.includes(comb.place));
@@ -97,7 +114,10 @@ export function closeUp(society: Society): readonly { comb: WorldComb; was: numb
 
 /** A bare bar between combs: those behind move one place out. Returns who moved, outermost first. */
 export function makeRoomAt(society: Society, place: number): readonly { comb: WorldComb; was: number }[] {
-  const moved = row(society).filter((comb) => comb.place >= place).reverse().map((comb) => ({ comb, was: comb.place }));
+  const moved = row(society)
+    .filter((comb) => comb.place >= place)
+    .reverse()
+    .map((comb) => ({ comb, was: comb.place }));
   for (const { comb } of moved) comb.place += 1;
   society.to += 1;
   return moved;

@@ -46,10 +46,15 @@ interface Bodies {
 
 export function caseFiles(journal: readonly Entry[]): readonly CaseFile[] {
   const entries = settled(journal);
-  const learners = new Set(ofKind(entries, 'observer').filter((e) => text(e, 'role') === 'learner').map((e) => text(e, 'observer')));
+  const learners = new Set(
+    ofKind(entries, 'observer')
+      .filter((e) => text(e, 'role') === 'learner')
+      .map((e) => text(e, 'observer')),
+  );
   const ids = new Set<string>();
   for (const e of ofKind(entries, 'colony')) ids.add(text(e, 'colony'));
-  for (const e of [...ofKind(entries, 'split'), ...ofKind(entries, 'swarm')]) if (text(e, 'child') !== '') ids.add(text(e, 'child'));
+  for (const e of [...ofKind(entries, 'split'), ...ofKind(entries, 'swarm')])
+    if (text(e, 'child') !== '') ids.add(text(e, 'child'));
   const sheets = new Map<string, Sheet[]>();
   for (const entry of ofKind(entries, 'reading')) {
     if (learners.has(entry.by)) continue;
@@ -62,19 +67,27 @@ export function caseFiles(journal: readonly Entry[]): readonly CaseFile[] {
 /** Readings of the person who made the visit, one a bar. */
 export function mainSheets(visit: CaseVisit): readonly Sheet[] {
   const seen = new Set<number>();
-  return visit.sheets.filter((sheet) => sheet.entry.by === visit.entry.by && !seen.has(sheet.body.place) && seen.add(sheet.body.place));
+  return visit.sheets.filter(
+    (sheet) => sheet.entry.by === visit.entry.by && !seen.has(sheet.body.place) && seen.add(sheet.body.place),
+  );
 }
 
 function caseOf(entries: readonly Entry[], colony: string, sheets: ReadonlyMap<string, readonly Sheet[]>): CaseFile {
-  const of = (kind: string, key: string): readonly Entry[] => ofKind(entries, kind).filter((e) => text(e, key) === colony);
+  const of = (kind: string, key: string): readonly Entry[] =>
+    ofKind(entries, kind).filter((e) => text(e, key) === colony);
   const hived = of('swarm', 'child').find((e) => text(e, 'what') === 'hived');
   const left = of('swarm', 'from').filter((e) => ['left', 'hived'].includes(text(e, 'what')));
   const ended = of('colony-ended', 'colony')[0];
   return {
     colony,
     visits: of('visit', 'colony').map((entry) => visitOf(entry, sheets.get(text(entry, 'visit')) ?? [])),
-    queens: [...of('reign', 'colony').map(queenOf), ...left.map((entry): QueenEvent => ({ entry, day: dayOf(entry), latest: latest(entry), what: 'gone' })),
-      ...of('split', 'child').filter((e) => text(e, 'queenSide') === 'stayed').map((entry): QueenEvent => ({ entry, day: dayOf(entry), latest: dayOf(entry), what: 'gone' }))],
+    queens: [
+      ...of('reign', 'colony').map(queenOf),
+      ...left.map((entry): QueenEvent => ({ entry, day: dayOf(entry), latest: latest(entry), what: 'gone' })),
+      ...of('split', 'child')
+        .filter((e) => text(e, 'queenSide') === 'stayed')
+        .map((entry): QueenEvent => ({ entry, day: dayOf(entry), latest: dayOf(entry), what: 'gone' })),
+    ],
     hivedAsSwarm: hived === undefined ? null : { entry: hived, day: dayOf(hived) },
     swarmsLeft: left.map((entry) => ({ entry, day: dayOf(entry) })),
     ended: ended === undefined ? null : dayOf(ended),
@@ -97,11 +110,15 @@ function queenOf(entry: Entry): QueenEvent {
 
 function settled(journal: readonly Entry[]): readonly Entry[] {
   const struck = new Set(ofKind(journal, 'void').map((e) => e.corrects));
-  const newest = new Map(ofKind(journal, 'correction').map((e) => [e.corrects, e.body as { body?: unknown; at?: string }]));
-  return journal.filter((e) => !struck.has(e.id)).map((e) => {
-    const change = newest.get(e.id);
-    return change === undefined ? e : { ...e, body: change.body ?? e.body, at: change.at ?? e.at };
-  });
+  const newest = new Map(
+    ofKind(journal, 'correction').map((e) => [e.corrects, e.body as { body?: unknown; at?: string }]),
+  );
+  return journal
+    .filter((e) => !struck.has(e.id))
+    .map((e) => {
+      const change = newest.get(e.id);
+      return change === undefined ? e : { ...e, body: change.body ?? e.body, at: change.at ?? e.at };
+    });
 }
 
 function ofKind(entries: readonly Entry[], kind: string): readonly Entry[] {
@@ -122,7 +139,10 @@ function dayOf(entry: Entry): Day {
 }
 
 /** Visits of one colony in pairs, the earlier first, at most so many days apart. */
-export function pairs(file: CaseFile, atMost: number): readonly { readonly before: CaseVisit; readonly after: CaseVisit; readonly days: number }[] {
+export function pairs(
+  file: CaseFile,
+  atMost: number,
+): readonly { readonly before: CaseVisit; readonly after: CaseVisit; readonly days: number }[] {
   return file.visits.flatMap((after, i) => {
     const before = file.visits[i - 1];
     if (before === undefined) return [];

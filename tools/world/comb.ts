@@ -38,7 +38,7 @@ export const faceDm2 = ((): number => {
   const slope = Math.tan((size.wallDeg * Math.PI) / 180);
   const top = size.topMm - (2 * size.sideGapMm) / Math.cos((size.wallDeg * Math.PI) / 180);
   const deep = size.depthMm - size.floorGapMm;
-  return ((top + top - 2 * deep * slope) / 2 * deep) / 10000;
+  return (((top + top - 2 * deep * slope) / 2) * deep) / 10000;
 })();
 
 /** Worker cells of one face as built. */
@@ -76,8 +76,9 @@ export interface Emerged {
 export function ageFace(face: Face, care: number, sound: number): Emerged {
   face.worker[brood.hatchAge - 1] = (face.worker[brood.hatchAge - 1] ?? 0) * sound;
   const workers = shift(face.worker, brood.emergeAge, brood.sealAge, care);
-  const drones = shift(face.drone, brood.droneEmergeAge, brood.droneSealAge, care)
-    + shift(face.misplaced, brood.droneEmergeAge, brood.droneSealAge, care * 0.97);
+  const drones =
+    shift(face.drone, brood.droneEmergeAge, brood.droneSealAge, care) +
+    shift(face.misplaced, brood.droneEmergeAge, brood.droneSealAge, care * 0.97);
   return { workers, drones };
 }
 
@@ -98,7 +99,11 @@ export function sum(list: readonly number[]): number {
 
 function emptyFace(): Face {
   return {
-    worker: new Array<number>(brood.emergeAge).fill(0), drone: new Array<number>(brood.droneEmergeAge).fill(0),
-    misplaced: new Array<number>(brood.droneEmergeAge).fill(0), honey: 0, nectar: 0, bread: 0,
+    worker: new Array<number>(brood.emergeAge).fill(0),
+    drone: new Array<number>(brood.droneEmergeAge).fill(0),
+    misplaced: new Array<number>(brood.droneEmergeAge).fill(0),
+    honey: 0,
+    nectar: 0,
+    bread: 0,
   };
 }

@@ -1,4 +1,4 @@
-/** The committed demo yard: told again byte for byte, lawful entry by entry, folded without faults, and holding what it promises to show. */
+/** The committed demo yard: told again byte for byte, lawful, folded without faults, and holding what it promises to show. */
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
@@ -13,13 +13,20 @@ import { demoToday, ferryRoad } from './ferry-road.ts';
 
 const weather = readFileSync('examples/newyork-weather-2013-2014.csv', 'utf8');
 const committed = readFileSync('examples/ferry-road.jsonl', 'utf8');
-const journal = committed.trim().split('\n').map((line) => JSON.parse(line) as Entry);
+const journal = committed
+  .trim()
+  .split('\n')
+  .map((line) => JSON.parse(line) as Entry);
 const of = (kind: string): readonly Entry[] => journal.filter((e) => e.kind === kind);
 const visits = of('visit').map((e) => e.body as VisitBody);
 const readings = of('reading').map((e) => e.body as Reading);
 
 test('D1 the same seed tells the committed journal again, byte for byte', () => {
-  assert.equal(ferryRoad(weather) === committed, true, 'tools/make-demo.ts writes another journal than examples/ferry-road.jsonl');
+  assert.equal(
+    ferryRoad(weather) === committed,
+    true,
+    'tools/make-demo.ts writes another journal than examples/ferry-road.jsonl',
+  );
 });
 
 test('D2 every entry passes the schemas of envelope and kind, and no id stands twice', () => {
@@ -44,7 +51,9 @@ test('D2 the journal folds without a fault, a conflict or an entry that is not u
   const folded = foldJournal(journal, allKinds, emptyColonies);
   assert.deepEqual(folded.faults, []);
   assert.deepEqual([folded.conflicts.length, folded.notUnderstood.length], [0, 0]);
-  const living = [...folded.draft.colonies.values()].filter((colony) => colony.ended === null).map((colony) => colony.name);
+  const living = [...folded.draft.colonies.values()]
+    .filter((colony) => colony.ended === null)
+    .map((colony) => colony.name);
   assert.deepEqual(living.sort(), ['Alder', 'Birch', 'Hazel', 'Linden', 'Linden back', 'Rowan', 'Willow']);
 });
 
@@ -55,27 +64,56 @@ test('D3 the demo is of the promised size', () => {
 });
 
 test('D3 it holds one each of what a yard goes through', () => {
-  const roles = of('observer').map((e) => (e.body as { role: string }).role).sort();
+  const roles = of('observer')
+    .map((e) => (e.body as { role: string }).role)
+    .sort();
   assert.deepEqual(roles, ['helper', 'keeper', 'learner']);
   const swarms = of('swarm').map((e) => (e.body as { what: string }).what);
   for (const what of ['seen', 'left', 'hived']) assert.ok(swarms.includes(what), what);
-  for (const kind of ['split', 'colony-ended', 'feeding', 'look', 'note', 'measurement', 'correction', 'void', 'contact', 'day-weather', 'reign', 'queen']) {
+  for (const kind of [
+    'split',
+    'colony-ended',
+    'feeding',
+    'look',
+    'note',
+    'measurement',
+    'correction',
+    'void',
+    'contact',
+    'day-weather',
+    'reign',
+    'queen',
+  ]) {
     assert.ok(of(kind).length > 0, kind);
   }
   const ends = of('reign').map((e) => (e.body as { change: { how: string } }).change.how);
-  for (const how of ['removed', 'lost', 'left with a swarm', 'introduced', 'raised here']) assert.ok(ends.includes(how), how);
+  for (const how of ['removed', 'lost', 'left with a swarm', 'introduced', 'raised here'])
+    assert.ok(ends.includes(how), how);
   const writers = new Set(of('reading').map((e) => e.by));
   assert.equal(writers.size, 3);
-  for (const kind of ['usual', 'first of the year', 'glance', 'after a swarm']) assert.ok(visits.some((visit) => visit.visitKind === kind), kind);
-  const levels = new Set(readings.flatMap((reading) => reading.signs).map((code) => signs.find((sign) => sign.code === code)?.level));
+  for (const kind of ['usual', 'first of the year', 'glance', 'after a swarm'])
+    assert.ok(
+      visits.some((visit) => visit.visitKind === kind),
+      kind,
+    );
+  const levels = new Set(
+    readings.flatMap((reading) => reading.signs).map((code) => signs.find((sign) => sign.code === code)?.level),
+  );
   for (const level of ['note', 'ask', 'stop'] as const) assert.ok(levels.has(level), level);
-  assert.ok(visits.some((visit) => readings.filter((reading) => reading.visit === visit.visit).length < (visit.barsCounted ?? 0) - 2), 'bars not opened');
+  assert.ok(
+    visits.some(
+      (visit) => readings.filter((reading) => reading.visit === visit.visit).length < (visit.barsCounted ?? 0) - 2,
+    ),
+    'bars not opened',
+  );
 });
 
 test('D3 two colonies live in one trough, with boards between them', () => {
   const { draft } = foldJournal(journal, allKinds, emptyColonies);
   const living = [...draft.colonies.values()].filter((colony) => colony.ended === null);
-  const bays = living.filter((colony) => colony.name.startsWith('Linden')).map((colony) => draft.bays.get(colony.stays.at(-1)?.bay ?? ''));
+  const bays = living
+    .filter((colony) => colony.name.startsWith('Linden'))
+    .map((colony) => draft.bays.get(colony.stays.at(-1)?.bay ?? ''));
   assert.equal(bays.length, 2);
   assert.equal(new Set(bays.map((bay) => bay?.hive)).size, 1);
   const [near, far] = bays.sort((a, b) => (a?.from ?? 0) - (b?.from ?? 0));

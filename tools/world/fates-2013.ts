@@ -3,12 +3,19 @@
  * for temper, a queen lost, a sign that means stop, a class with a learner, slips of the thumb, autumn.
  */
 import type { Reading } from '../../src/colony/reading.ts';
-import { closeUp, hiveSwarm, introduce, loseQueen, splitOff } from './acts.ts';
-import { chanceOf } from './chance.ts';
 import { type Fate, goTo } from './go.ts';
-import { broodPlaces, placing } from './keeper.ts';
-import { row } from './society.ts';
-import { around, at, chargeOf, feed, lookFromOutside, takeCharge, writeBay, writeNote, writeQueen, writeReign, type Yard } from './yard.ts';
+import {
+  calmer,
+  hazelPrepares,
+  hazelSwarms,
+  introduceLindensQueen,
+  newQueenFound,
+  removeLindensQueen,
+  splitAlder,
+  willowHasNoEggs,
+  willowLosesHerQueen,
+} from './queens-2013.ts';
+import { at, chargeOf, feed, lookFromOutside, writeNote, type Yard } from './yard.ts';
 
 /** While a virgin or a new queen is about, the keeper leaves the hive shut. */
 export const keptShut = [
@@ -22,101 +29,106 @@ export const keptShut = [
 
 export const fates2013: readonly Fate[] = [
   { day: '2013-05-20', does: splitAlder },
-  { day: '2013-05-29', does: (yard) => void goTo(yard, 'Linden back', { kind: 'usual', clock: at('2013-05-29', 12), room: 'none' }) },
-  { day: '2013-06-30', does: (yard) => newQueenFound(yard, 'Linden back', 'Linden back 2013', '2013-06-30', ['2013-06-02', '2013-06-06'], null) },
+  {
+    day: '2013-05-29',
+    does: (yard) => void goTo(yard, 'Linden back', { kind: 'usual', clock: at('2013-05-29', 12), room: 'none' }),
+  },
+  {
+    day: '2013-06-30',
+    does: (yard) =>
+      newQueenFound(yard, 'Linden back', 'Linden back 2013', '2013-06-30', ['2013-06-02', '2013-06-06'], null),
+  },
   { day: '2013-05-22', does: hazelPrepares },
-  { day: '2013-05-29', does: (yard) => void goTo(yard, 'Hazel', { kind: 'usual', clock: at('2013-05-29', 13, 10), room: 'none' }) },
+  {
+    day: '2013-05-29',
+    does: (yard) => void goTo(yard, 'Hazel', { kind: 'usual', clock: at('2013-05-29', 13, 10), room: 'none' }),
+  },
   { day: '2013-05-31', does: hazelSwarms },
   { day: '2013-06-01', does: hazelSwarms },
   { day: '2013-06-02', does: hazelSwarms },
-  { day: '2013-06-04', does: (yard) => void goTo(yard, 'Hazel', { kind: 'after a swarm', clock: at('2013-06-04', 12), brushed: true, room: 'none' }) },
-  { day: '2013-06-05', does: (yard) => void goTo(yard, 'Hazel swarm', { kind: 'glance', clock: at('2013-06-05', 17), straight: 'straight' }) },
-  { day: '2013-06-24', does: (yard) => newQueenFound(yard, 'Hazel', 'Hazel 2013', '2013-06-24', ['2013-06-05', '2013-06-09'], 'red') },
+  {
+    day: '2013-06-04',
+    does: (yard) =>
+      void goTo(yard, 'Hazel', { kind: 'after a swarm', clock: at('2013-06-04', 12), brushed: true, room: 'none' }),
+  },
+  {
+    day: '2013-06-05',
+    does: (yard) =>
+      void goTo(yard, 'Hazel swarm', { kind: 'glance', clock: at('2013-06-05', 17), straight: 'straight' }),
+  },
+  {
+    day: '2013-06-24',
+    does: (yard) => newQueenFound(yard, 'Hazel', 'Hazel 2013', '2013-06-24', ['2013-06-05', '2013-06-09'], 'red'),
+  },
   { day: '2013-06-15', does: (yard) => measure(yard, 'cells along 10 cm', 19.2, 'cells', 'Alder') },
   { day: '2013-06-29', does: classAtAlder },
   { day: '2013-07-08', does: removeLindensQueen },
   { day: '2013-07-10', does: introduceLindensQueen },
-  { day: '2013-07-20', does: (yard) => void goTo(yard, 'Linden', { kind: 'usual', clock: at('2013-07-20', 10), fine: true }) },
-  ...['2013-08-10', '2013-08-17', '2013-08-24', '2013-08-31', '2013-09-07'].map((day): Fate => ({ day, does: (yard) => calmer(yard, 'Linden') })),
+  {
+    day: '2013-07-20',
+    does: (yard) => void goTo(yard, 'Linden', { kind: 'usual', clock: at('2013-07-20', 10), fine: true }),
+  },
+  ...['2013-08-10', '2013-08-17', '2013-08-24', '2013-08-31', '2013-09-07'].map((day): Fate => ({
+    day,
+    does: (yard) => calmer(yard, 'Linden'),
+  })),
   { day: '2013-07-13', does: willowLosesHerQueen },
   { day: '2013-07-22', does: willowHasNoEggs },
-  { day: '2013-08-14', does: (yard) => newQueenFound(yard, 'Willow', 'Willow 2013', '2013-08-14', ['2013-07-24', '2013-07-29'], null) },
+  {
+    day: '2013-08-14',
+    does: (yard) => newQueenFound(yard, 'Willow', 'Willow 2013', '2013-08-14', ['2013-07-24', '2013-07-29'], null),
+  },
   { day: '2013-08-28', does: stopAtBirch },
-  { day: '2013-09-03', does: (yard) => writeNote(yard, at('2013-09-03', 20), 'The inspector came on 2 September, looked at every brood comb and took a sample: nothing that must be reported. The hive may be opened again.', 'Birch') },
-  { day: '2013-09-05', does: (yard) => void goTo(yard, 'Birch', { kind: 'usual', clock: at('2013-09-05', 12), fine: true }) },
+  {
+    day: '2013-09-03',
+    does: (yard) =>
+      writeNote(
+        yard,
+        at('2013-09-03', 20),
+        'The inspector came on 2 September, saw every brood comb and took a sample: nothing to report. It may be opened again.',
+        'Birch',
+      ),
+  },
+  {
+    day: '2013-09-05',
+    does: (yard) => void goTo(yard, 'Birch', { kind: 'usual', clock: at('2013-09-05', 12), fine: true }),
+  },
   { day: '2013-09-08', does: (yard) => measure(yard, 'honey comb weight', 2.4, 'kg', null) },
-  ...['2013-09-10', '2013-09-17', '2013-09-24', '2013-10-01'].map((day): Fate => (
-    { day, does: (yard) => feed(yard, 'Linden back', at(day, 18, 30), 'sugar syrup', 3, 'l') })),
-  { day: '2013-09-15', does: (yard) => void goTo(yard, 'Willow', { kind: 'usual', clock: at('2013-09-15', 14), harvest: 'much', says: 'Willow: honey taken from the far end, all but the last eight bars or so. It was a lot.' }) },
+  ...['2013-09-10', '2013-09-17', '2013-09-24', '2013-10-01'].map((day): Fate => ({
+    day,
+    does: (yard) => feed(yard, 'Linden back', at(day, 18, 30), 'sugar syrup', 3, 'l'),
+  })),
+  {
+    day: '2013-09-15',
+    does: (yard) =>
+      void goTo(yard, 'Willow', {
+        kind: 'usual',
+        clock: at('2013-09-15', 14),
+        harvest: 'much',
+        says: 'Willow: honey taken from the far end, all but the last eight bars or so. It was a lot.',
+      }),
+  },
   { day: '2013-09-19', does: (yard) => feed(yard, 'Hazel swarm', at('2013-09-19', 18), 'sugar syrup', 2.5, 'l') },
   { day: '2013-09-19', does: typedTwice },
   { day: '2013-12-07', does: (yard) => looks(yard, '2013-12-07') },
-  { day: '2013-12-12', does: (yard) => void ((yard.world.societies.get('hazel-swarm') ?? chargeOf(yard, 'Alder').society).ailing = 12) },
+  {
+    day: '2013-12-12',
+    does: (yard) => void ((yard.world.societies.get('hazel-swarm') ?? chargeOf(yard, 'Alder').society).ailing = 12),
+  },
 ];
 
-function splitAlder(yard: Yard): void {
-  const day = '2013-05-20';
-  const alder = chargeOf(yard, 'Alder');
-  const done = goTo(yard, 'Alder', { kind: 'usual', clock: at(day, 11), room: 'none', brushed: true });
-  const brood = broodPlaces(alder.society);
-  const places = [...brood.slice(-4), Math.max(...brood) + 1];
-  const child = splitOff(yard.world, alder.society, 'linden-back', places, { from: 15, to: 20 }, 0.3);
-  const clock = { day, minute: done.end.minute + 12 };
-  const back = takeCharge(yard, 'Linden back', child, 'Linden', 27);
-  back.lastRead = day;
-  for (const comb of child.combs) back.known.add(comb.id);
-  writeBay(yard, back, clock);
-  yard.scribe.write('split', clock, yard.people.keeper.id, {
-    from: yard.scribe.id('colony|Alder'), child: yard.scribe.id('colony|Linden back'), childName: 'Linden back',
-    into: { hive: yard.scribe.id('hive|Linden'), bay: yard.scribe.id(back.bay) },
-    combs: row(child).map((comb) => ({ comb: yard.scribe.id(`comb|${comb.id}`), place: comb.place })), queenSide: 'stayed',
-  });
-  const after = { day, minute: clock.minute + 4 };
-  for (const { comb } of closeUp(alder.society)) placing(yard.scribe, alder, comb, after, yard.people.keeper.id);
-  alder.society.to = Math.max(...row(alder.society).map((comb) => comb.place)) + 2;
-  writeBay(yard, alder, { day, minute: after.minute + 2 });
-  back.due = '2013-06-22';
-  child.spared = true;
-}
-
-function hazelPrepares(yard: Yard): void {
-  const society = chargeOf(yard, 'Hazel').society;
-  society.preparing = 6;
-  society.spared = true;
-}
-
-function hazelSwarms(yard: Yard, day: string): void {
-  const left = yard.world.happened.find((one) => one.society === 'hazel' && one.what === 'swarm left' && one.day === day);
-  if (left === undefined) return;
-  const clock = at(day, 15, 20);
-  const society = hiveSwarm(yard.world, 'hazel-swarm', 1, 8, left.bees ?? 12000, 380, chanceOf(yard.seed, 'hazel-swarm'));
-  society.temper = 0.2;
-  const charge = takeCharge(yard, 'Hazel swarm', society, 'Rowan', 18);
-  charge.lastRead = day;
-  charge.due = '2013-06-12';
-  writeBay(yard, charge, clock);
-  yard.scribe.write('swarm', clock, yard.people.keeper.id, {
-    what: 'hived', from: yard.scribe.id('colony|Hazel'), window: { earliest: day, latest: day }, child: yard.scribe.id('colony|Hazel swarm'),
-    childName: 'Hazel swarm', into: { hive: yard.scribe.id('hive|Rowan'), bay: yard.scribe.id(charge.bay), bars: 8 },
-  }, { noted: at(day, 20) });
-  writeReign(yard, 'Hazel', 'Hazel 2012', { day, minute: clock.minute + 1 }, { kind: 'ended', how: 'left with a swarm', window: around(day, 0) });
-  writeReign(yard, 'Hazel swarm', 'Hazel 2012', { day, minute: clock.minute + 2 }, { kind: 'began', how: 'came with the swarm', window: around(day, 0) });
-  feed(yard, 'Hazel swarm', at(day, 19), 'sugar syrup', 2, 'l');
-}
-
-export function newQueenFound(yard: Yard, name: string, label: string, day: string, emerged: readonly [string, string], mark: 'red' | 'green' | null): void {
-  const done = goTo(yard, name, { kind: 'usual', clock: at(day, 12, 30), fine: true });
-  if (!done.eggsSeen) throw new Error(`no eggs in ${name} on ${day}: a new queen is written down when she lays`);
-  const clock = { day, minute: done.end.minute + 4 };
-  const window = { earliest: emerged[0], latest: emerged[1] };
-  writeQueen(yard, label, clock, { name: null, mark: done.queenSeen ? mark : null, emerged: window, clipped: null, motherColony: yard.scribe.id(`colony|${name === 'Linden back' ? 'Alder' : name}`) });
-  writeReign(yard, name, label, { day, minute: clock.minute + 1 }, { kind: 'began', how: 'raised here', window });
-}
-
-export function measure(yard: Yard, what: 'cells along 10 cm' | 'honey comb weight', value: number, unit: string, hive: string | null): void {
+function measure(
+  yard: Yard,
+  what: 'cells along 10 cm' | 'honey comb weight',
+  value: number,
+  unit: string,
+  hive: string | null,
+): void {
   const day = what === 'honey comb weight' ? '2013-09-08' : '2013-06-15';
   yard.scribe.write('measurement', at(day, 18), yard.people.keeper.id, {
-    what, typed: { value, unit }, ...(hive === null ? {} : { hive: yard.scribe.id(`hive|${hive}`) }),
+    what,
+    typed: { value, unit },
+    ...(hive === null ? {} : { hive: yard.scribe.id(`hive|${hive}`) }),
   });
 }
 
@@ -124,8 +136,20 @@ export function measure(yard: Yard, what: 'cells along 10 cm' | 'honey comb weig
 function classAtAlder(yard: Yard): void {
   const day = '2013-06-29';
   const { scribe, people } = yard;
-  scribe.write('observer', at(day, 8, 30), people.keeper.id, { observer: people.learner.id, name: 'Tomas', role: 'learner' }, { label: 'learner' });
-  const done = goTo(yard, 'Alder', { kind: 'usual', clock: at(day, 10), fine: true, second: { by: people.learner, places: [4, 6] }, harvest: 'ripe' });
+  scribe.write(
+    'observer',
+    at(day, 8, 30),
+    people.keeper.id,
+    { observer: people.learner.id, name: 'Tomas', role: 'learner' },
+    { label: 'learner' },
+  );
+  const done = goTo(yard, 'Alder', {
+    kind: 'usual',
+    clock: at(day, 10),
+    fine: true,
+    second: { by: people.learner, places: [4, 6] },
+    harvest: 'ripe',
+  });
   const target = done.readings.get(5);
   const index = scribe.entries.findIndex((entry) => entry.id === target);
   const entry = scribe.entries[index];
@@ -135,43 +159,13 @@ function classAtAlder(yard: Yard): void {
   if (face === undefined) throw new Error('both faces were read');
   const wrong: Reading = { ...right, faces: [{ face: 'both', brood8: face.food8, food8: face.brood8 }] };
   scribe.entries[index] = { ...entry, body: wrong };
-  scribe.write('correction', at(day, 20, 45), people.keeper.id, { body: right, why: 'Brood and food were swapped when typed.', knew: [] }, { corrects: entry.id });
-}
-
-function removeLindensQueen(yard: Yard): void {
-  const day = '2013-07-08';
-  const done = goTo(yard, 'Linden', { kind: 'usual', clock: at(day, 9, 30), room: 'none', notes: ['followed people', 'stung through smoke'] });
-  loseQueen(yard.world, chargeOf(yard, 'Linden').society);
-  writeReign(yard, 'Linden', 'Linden 2012', { day, minute: done.end.minute + 3 }, { kind: 'ended', how: 'removed', window: around(day, 0) });
-  writeNote(yard, at(day, 20), 'Linden has followed people to the gate on three good days. The old queen was taken out; a daughter of Alder comes on Wednesday.', 'Linden');
-}
-
-function introduceLindensQueen(yard: Yard): void {
-  const day = '2013-07-10';
-  introduce(chargeOf(yard, 'Linden').society, 'linden-2013', 1, chanceOf(yard.seed, 'linden-2013'));
-  const clock = at(day, 18, 30);
-  writeQueen(yard, 'Linden 2013', clock, { name: null, mark: 'red', emerged: { earliest: '2013-06-01', latest: '2013-06-10' }, clipped: false, motherColony: yard.scribe.id('colony|Alder') });
-  writeReign(yard, 'Linden', 'Linden 2013', clock, { kind: 'began', how: 'introduced', window: around(day, 0) });
-}
-
-/** The new queen's daughters take over in the weeks after her first have emerged. */
-function calmer(yard: Yard, name: string): void {
-  const society = chargeOf(yard, name).society;
-  society.temper = Math.max(0.22, society.temper - 0.11);
-}
-
-function willowLosesHerQueen(yard: Yard): void {
-  goTo(yard, 'Willow', { kind: 'usual', clock: at('2013-07-13', 11), room: 'none', notes: ['dropped a comb'] });
-  loseQueen(yard.world, chargeOf(yard, 'Willow').society);
-  chargeOf(yard, 'Willow').society.spared = true;
-}
-
-function willowHasNoEggs(yard: Yard): void {
-  const day = '2013-07-22';
-  const done = goTo(yard, 'Willow', { kind: 'usual', clock: at(day, 11), brushed: true, room: 'none' });
-  const window = { earliest: '2013-07-13', latest: '2013-07-16' };
-  writeReign(yard, 'Willow', 'Willow 2012', { day, minute: done.end.minute + 5 }, { kind: 'ended', how: 'lost', window });
-  writeNote(yard, at(day, 20, 15), 'The comb that fell on the thirteenth must have had the queen on it. They are raising another.', 'Willow');
+  scribe.write(
+    'correction',
+    at(day, 20, 45),
+    people.keeper.id,
+    { body: right, why: 'Brood and food were swapped when typed.', knew: [] },
+    { corrects: entry.id },
+  );
 }
 
 function stopAtBirch(yard: Yard): void {
@@ -180,16 +174,36 @@ function stopAtBirch(yard: Yard): void {
   const shut = [];
   for (let place = society.from; place < 4; place += 1) shut.push(place);
   goTo(yard, 'Birch', {
-    kind: 'usual', clock: at(day, 11), by: yard.people.helper, shut, room: 'none', signs: [{ place: 4, code: 'ropy brown thread' }],
+    kind: 'usual',
+    clock: at(day, 11),
+    by: yard.people.helper,
+    shut,
+    room: 'none',
+    signs: [{ place: 4, code: 'ropy brown thread' }],
     says: 'Birch: stopped at place 4, closed at once, nothing moved. Tools of this hive washed and kept here.',
   });
-  writeNote(yard, at(day, 13, 30), 'Rang the county apiary inspector about Birch. Comes on Monday. No combs, no bees and no tools leave the yard until then.', 'Birch');
+  writeNote(
+    yard,
+    at(day, 13, 30),
+    'Rang the county apiary inspector about Birch. Comes on Monday. No combs, no bees and no tools leave the yard until then.',
+    'Birch',
+  );
 }
 
 function typedTwice(yard: Yard): void {
   const day = '2013-09-19';
-  const entry = yard.scribe.write('feeding', at(day, 18, 5), yard.people.helper.id, { colony: yard.scribe.id('colony|Hazel swarm'), what: 'sugar syrup', amount: { value: 2.5, unit: 'l' } });
-  yard.scribe.write('void', at(day, 20, 10), yard.people.keeper.id, { why: 'The same feeding, typed on both phones.', knew: [] }, { corrects: entry.id });
+  const entry = yard.scribe.write('feeding', at(day, 18, 5), yard.people.helper.id, {
+    colony: yard.scribe.id('colony|Hazel swarm'),
+    what: 'sugar syrup',
+    amount: { value: 2.5, unit: 'l' },
+  });
+  yard.scribe.write(
+    'void',
+    at(day, 20, 10),
+    yard.people.keeper.id,
+    { why: 'The same feeding, typed on both phones.', knew: [] },
+    { corrects: entry.id },
+  );
 }
 
 function looks(yard: Yard, day: string): void {

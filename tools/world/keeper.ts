@@ -81,12 +81,25 @@ export function visit(scribe: Scribe, charge: Charge, plan: VisitPlan, sky: SkyD
   const moved = taken.length > 0 ? { given: [], inserted: null } : giveRoom(scribe, charge, plan, end);
   const given = moved.given.filter((place) => place > before);
   const body: VisitBody = {
-    visit: scribe.id(`visit|${label}`), colony: scribe.id(`colony|${charge.name}`), hive: scribe.id(`hive|${charge.hive}`),
-    visitKind: plan.kind, began: atOf(plan.clock), ended: atOf(end), order: plan.fromEntrance === true ? 'from the entrance' : 'from the follower',
-    barsCounted: charge.society.to - charge.society.from + 1, followerAfter: charge.society.to, given: moved.inserted === null ? given : [],
-    taken, beesBars: beesOnBars(charge.society, luck), straight: plan.straight ?? null, temper: temperOf(charge.society, sky, plan, luck),
-    temperNotes: [...(plan.notes ?? [])], smokeMinutes: plan.kind === 'glance' ? null : luck.whole(15, 35), cellsCut: plan.cellsCut === undefined ? null : plan.cellsCut,
-    signs: [...(plan.hiveSigns ?? [])], sentence: plan.says ?? sentence(charge, [places.length, bars], read, { given, inserted: moved.inserted, taken }),
+    visit: scribe.id(`visit|${label}`),
+    colony: scribe.id(`colony|${charge.name}`),
+    hive: scribe.id(`hive|${charge.hive}`),
+    visitKind: plan.kind,
+    began: atOf(plan.clock),
+    ended: atOf(end),
+    order: plan.fromEntrance === true ? 'from the entrance' : 'from the follower',
+    barsCounted: charge.society.to - charge.society.from + 1,
+    followerAfter: charge.society.to,
+    given: moved.inserted === null ? given : [],
+    taken,
+    beesBars: beesOnBars(charge.society, luck),
+    straight: plan.straight ?? null,
+    temper: temperOf(charge.society, sky, plan, luck),
+    temperNotes: [...(plan.notes ?? [])],
+    smokeMinutes: plan.kind === 'glance' ? null : luck.whole(15, 35),
+    cellsCut: plan.cellsCut === undefined ? null : plan.cellsCut,
+    signs: [...(plan.hiveSigns ?? [])],
+    sentence: plan.says ?? sentence(charge, [places.length, bars], read, { given, inserted: moved.inserted, taken }),
   };
   scribe.write('visit', end, plan.by.id, body, { label });
   charge.lastRead = plan.clock.day;
@@ -112,15 +125,28 @@ function meetCombs(scribe: Scribe, charge: Charge, plan: VisitPlan, places: read
     charge.known.add(comb.id);
     const since = charge.lastRead;
     const born = since === null || comb.begun <= since ? null : { earliest: since, latest: plan.clock.day };
-    scribe.write('comb', plan.clock, plan.by.id, { comb: scribe.id(`comb|${comb.id}`), ...(born === null ? {} : { born }) }, { label: comb.id });
+    scribe.write(
+      'comb',
+      plan.clock,
+      plan.by.id,
+      { comb: scribe.id(`comb|${comb.id}`), ...(born === null ? {} : { born }) },
+      { label: comb.id },
+    );
     placing(scribe, charge, comb, plan.clock, plan.by.id);
   }
 }
 
 export function placing(scribe: Scribe, charge: Charge, comb: WorldComb, clock: Clock, by: string): void {
-  scribe.write('placing', clock, by, {
-    comb: scribe.id(`comb|${comb.id}`), to: { kind: 'place', hive: scribe.id(`hive|${charge.hive}`), place: comb.place, facing: 'as built' },
-  }, { label: `${comb.id}|${clock.day}|${comb.place}` });
+  scribe.write(
+    'placing',
+    clock,
+    by,
+    {
+      comb: scribe.id(`comb|${comb.id}`),
+      to: { kind: 'place', hive: scribe.id(`hive|${charge.hive}`), place: comb.place, facing: 'as built' },
+    },
+    { label: `${comb.id}|${clock.day}|${comb.place}` },
+  );
 }
 
 interface AllRead {
@@ -131,19 +157,45 @@ interface AllRead {
   cells: number;
 }
 
-function readAll(scribe: Scribe, charge: Charge, plan: VisitPlan, places: readonly number[], label: string, luck: Chance): AllRead {
+function readAll(
+  scribe: Scribe,
+  charge: Charge,
+  plan: VisitPlan,
+  places: readonly number[],
+  label: string,
+  luck: Chance,
+): AllRead {
   const society = charge.society;
   const season = plan.clock.day.slice(5) > '04-20' && plan.clock.day.slice(5) < '09-01';
   const look: Look = {
-    brushed: plan.brushed === true, fine: plan.fine === true, cells: plan.kind !== 'glance' && (season || society.queen?.mated == null),
-    queenOn: plan.kind === 'glance' ? null : whereQueen(society, 0.38, luck), countOn: plan.count === true ? whereSealed(society) : null, light: luck.pick(['sun', 'sun', 'shade', 'dull']),
+    brushed: plan.brushed === true,
+    fine: plan.fine === true,
+    cells: plan.kind !== 'glance' && (season || (society.queen?.mated ?? null) === null),
+    queenOn: plan.kind === 'glance' ? null : whereQueen(society, 0.38, luck),
+    countOn: plan.count === true ? whereSealed(society) : null,
+    light: luck.pick(['sun', 'sun', 'shade', 'dull']),
   };
-  const out: AllRead = { minute: plan.clock.minute + 2, entries: new Map(), queenSeen: false, eggsSeen: false, cells: 0 };
+  const out: AllRead = {
+    minute: plan.clock.minute + 2,
+    entries: new Map(),
+    queenSeen: false,
+    eggsSeen: false,
+    cells: 0,
+  };
   for (const place of places) {
     const comb = society.combs.find((one) => one.place === place) ?? null;
     readOne(scribe, charge, plan, { place, comb, look, label, luck, by: plan.by, out, second: false });
     if (plan.second?.places.includes(place) === true) {
-      readOne(scribe, charge, plan, { place, comb, look: { ...look, fine: false, countOn: null }, label, luck, by: plan.second.by, out, second: true });
+      readOne(scribe, charge, plan, {
+        place,
+        comb,
+        look: { ...look, fine: false, countOn: null },
+        label,
+        luck,
+        by: plan.second.by,
+        out,
+        second: true,
+      });
     }
   }
   return out;
@@ -164,10 +216,20 @@ function readOne(scribe: Scribe, charge: Charge, plan: VisitPlan, one: One): voi
   const { place, comb, look, by, out } = one;
   const seen = readBar(charge.society, comb, by.eye, look, one.luck);
   const extra = (plan.signs ?? []).filter((sign) => sign.place === place && !one.second).map((sign) => sign.code);
-  const entry = scribe.write('reading', { day: plan.clock.day, minute: out.minute }, by.id, {
-    visit: scribe.id(`visit|${one.label}`), hive: scribe.id(`hive|${charge.hive}`), place,
-    ...(comb === null ? {} : { comb: scribe.id(`comb|${comb.id}`) }), ...seen, signs: [...seen.signs, ...extra],
-  }, { label: `${one.label}|${place}|${by.eye.name}` });
+  const entry = scribe.write(
+    'reading',
+    { day: plan.clock.day, minute: out.minute },
+    by.id,
+    {
+      visit: scribe.id(`visit|${one.label}`),
+      hive: scribe.id(`hive|${charge.hive}`),
+      place,
+      ...(comb === null ? {} : { comb: scribe.id(`comb|${comb.id}`) }),
+      ...seen,
+      signs: [...seen.signs, ...extra],
+    },
+    { label: `${one.label}|${place}|${by.eye.name}` },
+  );
   out.minute += comb === null ? 1 : one.luck.whole(1, 2);
   if (one.second) return;
   out.entries.set(place, entry.id);
@@ -181,7 +243,12 @@ export function bareBars(society: Society): number {
   return society.to - society.from + 1 - society.combs.filter((comb) => comb.built > 0.45).length;
 }
 
-function giveRoom(scribe: Scribe, charge: Charge, plan: VisitPlan, end: Clock): { given: number[]; inserted: number | null } {
+function giveRoom(
+  scribe: Scribe,
+  charge: Charge,
+  plan: VisitPlan,
+  end: Clock,
+): { given: number[]; inserted: number | null } {
   const society = charge.society;
   if (plan.bareAt !== undefined) {
     const at = plan.bareAt;
@@ -217,7 +284,10 @@ function harvest(scribe: Scribe, charge: Charge, plan: VisitPlan, end: Clock): n
   society.to = nearest - 1;
   for (const [i, comb] of taken.entries()) {
     if (!charge.known.has(comb.id)) continue;
-    scribe.write('placing', { day: end.day, minute: end.minute + 6 + i }, plan.by.id, { comb: scribe.id(`comb|${comb.id}`), to: { kind: 'away', where: 'tub' } });
+    scribe.write('placing', { day: end.day, minute: end.minute + 6 + i }, plan.by.id, {
+      comb: scribe.id(`comb|${comb.id}`),
+      to: { kind: 'away', where: 'tub' },
+    });
   }
   return Array.from({ length: bareEnd - nearest + 1 }, (_, i) => nearest + i);
 }
@@ -235,11 +305,17 @@ function temperOf(society: Society, sky: SkyDay, plan: VisitPlan, luck: Chance):
   return x < 0.32 ? 'calm' : x < 0.55 ? 'lively' : x < 0.8 ? 'edgy' : 'stinging';
 }
 
-function sentence(charge: Charge, [opened, bars]: readonly [number, number], read: AllRead, did: { given: readonly number[]; inserted: number | null; taken: readonly number[] }): string {
+function sentence(
+  charge: Charge,
+  [opened, bars]: readonly [number, number],
+  read: AllRead,
+  did: { given: readonly number[]; inserted: number | null; taken: readonly number[] },
+): string {
   const parts = [`${charge.name}: ${opened} of ${bars} bars read`];
   parts.push(read.queenSeen ? 'queen seen' : read.eggsSeen ? 'eggs seen, queen not' : 'no eggs seen');
   if (read.cells > 0) parts.push(`${read.cells} queen ${read.cells === 1 ? 'cell' : 'cells'}`);
-  if (did.given.length > 0) parts.push(did.given.length === 1 ? 'one bare bar given' : `${did.given.length} bare bars given`);
+  if (did.given.length > 0)
+    parts.push(did.given.length === 1 ? 'one bare bar given' : `${did.given.length} bare bars given`);
   if (did.inserted !== null) parts.push(`a bare bar hung at place ${did.inserted}`);
   if (did.taken.length > 0) parts.push('honey taken');
   return `${parts.join('; ')}.`;
@@ -248,12 +324,15 @@ function sentence(charge: Charge, [opened, bars]: readonly [number, number], rea
 /** When to come again, by what is usual and what was seen. */
 export function nextDue(charge: Charge, day: Day, luck: Chance): Day {
   const d = dayOfYear(day);
-  const young = charge.society.queen?.mated == null;
-  const base = d < 120 ? luck.whole(11, 14) : d < 190 ? luck.whole(10, 13) : d < 235 ? luck.whole(13, 17) : luck.whole(15, 20);
+  const young = (charge.society.queen?.mated ?? null) === null;
+  const base =
+    d < 120 ? luck.whole(11, 14) : d < 190 ? luck.whole(10, 13) : d < 235 ? luck.whole(13, 17) : luck.whole(15, 20);
   return addDays(day, young && charge.society.orphaned > 0 ? Math.min(base, 9) : base);
 }
 
 /** Combs in the middle of the brood, for a split. */
 export function broodPlaces(society: Society): readonly number[] {
-  return row(society).filter((comb) => combBrood(comb) > 0.2 * 2 * roomOf(comb)).map((comb) => comb.place);
+  return row(society)
+    .filter((comb) => combBrood(comb) > 0.2 * 2 * roomOf(comb))
+    .map((comb) => comb.place);
 }

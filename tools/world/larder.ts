@@ -15,13 +15,19 @@ const { food } = settings;
 /** One day of food; returns the net grams of the day (honey to be). */
 export function feedDay(society: Society, sky: SkyDay, luck: Chance): number {
   const bees = adults(society);
-  const afield = sum(society.summer.slice(settings.adults.forageAge)) * 0.9 + society.winter * winterAfield(sky.day) + sum(society.summer.slice(12, 20)) * 0.35;
+  const afield =
+    sum(society.summer.slice(settings.adults.forageAge)) * 0.9 +
+    society.winter * winterAfield(sky.day) +
+    sum(society.summer.slice(12, 20)) * 0.35;
   const income = afield * food.perForager * nectarOnOffer(sky) * flying(sky) * luck.between(0.7, 1.3);
   const fed = Math.min(society.fedGrams, 60 + bees * 0.05);
   society.fedGrams -= fed;
   const cluster = sky.highC < 10;
   const broodNow = society.combs.reduce((all, comb) => all + combBrood(comb), 0);
-  const eaten = sum(society.summer) * food.perBee + society.winter * (cluster ? food.perClusterBee : food.perWinterBee) + broodNow * food.perBrood;
+  const eaten =
+    sum(society.summer) * food.perBee +
+    society.winter * (cluster ? food.perClusterBee : food.perWinterBee) +
+    broodNow * food.perBrood;
   bread(society, sky);
   ripen(society, sky);
   const net = income + fed - eaten;
@@ -33,7 +39,11 @@ export function feedDay(society: Society, sky: SkyDay, luck: Chance): number {
 }
 
 export function honeyKg(society: Society): number {
-  return (society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + f.honey + f.nectar, 0), 0) * food.perCell) / 1000;
+  return (
+    (society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + f.honey + f.nectar, 0), 0) *
+      food.perCell) /
+    1000
+  );
 }
 
 function winterAfield(day: Day): number {
@@ -63,7 +73,10 @@ function store(society: Society, cells: number, day: Day): void {
   for (const { comb, face } of faces) {
     const zone = broodReach(society, comb, day) * roomOf(comb);
     const inside = Math.max(0, foodCells(face) - (roomOf(comb) - zone));
-    const here = Math.min(left, Math.max(0, Math.min(food.crowds * zone - inside, zone * 0.9 - inside - broodCells(face))) * 0.35);
+    const here = Math.min(
+      left,
+      Math.max(0, Math.min(food.crowds * zone - inside, zone * 0.9 - inside - broodCells(face))) * 0.35,
+    );
     face.nectar += here;
     left -= here;
   }
@@ -105,7 +118,10 @@ function clearNest(society: Society, day: Day): void {
       const zone = broodReach(society, comb, day) * roomOf(comb);
       const inside = Math.max(0, foodCells(face) - (roomOf(comb) - zone));
       const moved = Math.min(inside * 0.12, face.nectar + face.honey);
-      const out = [...combs].reverse().flatMap((c) => c.faces.map((f) => ({ c, f }))).find(({ c, f }) => foodRoom(society, c, f, day) > moved);
+      const out = [...combs]
+        .reverse()
+        .flatMap((c) => c.faces.map((f) => ({ c, f })))
+        .find(({ c, f }) => foodRoom(society, c, f, day) > moved);
       if (moved < 1 || out === undefined) continue;
       const nectar = Math.min(moved, face.nectar);
       face.nectar -= nectar;
@@ -123,10 +139,17 @@ function carryIn(society: Society, sky: SkyDay): void {
   for (const comb of combs.slice(0, 7)) {
     for (const face of comb.faces) {
       const short = food.beside * roomOf(comb) - face.honey - face.nectar;
-      const from = far.find((other) => combs.indexOf(other) > combs.indexOf(comb) + 1 && other.faces[0].honey + other.faces[1].honey > 600);
+      const from = far.find(
+        (other) => combs.indexOf(other) > combs.indexOf(comb) + 1 && other.faces[0].honey + other.faces[1].honey > 600,
+      );
       if (short <= 0 || from === undefined) continue;
       const source = from.faces[0].honey > from.faces[1].honey ? from.faces[0] : from.faces[1];
-      const moved = Math.min(short, food.carried, source.honey * 0.5, Math.max(0, roomOf(comb) * 0.9 - broodCells(face) - foodCells(face)));
+      const moved = Math.min(
+        short,
+        food.carried,
+        source.honey * 0.5,
+        Math.max(0, roomOf(comb) * 0.9 - broodCells(face) - foodCells(face)),
+      );
       source.honey -= moved;
       face.nectar += moved;
     }

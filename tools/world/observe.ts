@@ -22,7 +22,20 @@ export interface Eye {
 }
 
 export type Seen = Pick<
-  Reading, 'combClass' | 'faces' | 'built8' | 'eggs' | 'youngest' | 'cells' | 'cellsLooked' | 'queen' | 'brushed' | 'signs' | 'method' | 'light' | 'patch'
+  Reading,
+  | 'combClass'
+  | 'faces'
+  | 'built8'
+  | 'eggs'
+  | 'youngest'
+  | 'cells'
+  | 'cellsLooked'
+  | 'queen'
+  | 'brushed'
+  | 'signs'
+  | 'method'
+  | 'light'
+  | 'patch'
 >;
 
 export interface Look {
@@ -43,18 +56,28 @@ export function readBar(society: Society, comb: WorldComb | null, eye: Eye, look
   const broodPatch = Math.min(1, combBrood(comb) / ((1 - settings.laying.gaps) * soundOf(society)) / room);
   const brood8 = eighths(broodPatch, eye.broodLean, eye.scatter, luck);
   const food8 = Math.min(8 - brood8, eighths(combFood(comb) / room, eye.foodLean, eye.scatter, luck));
-  const drone = comb.faces.reduce((all, f) => all + settings.brood.droneArea * sum(f.drone) + sum(f.misplaced), 0) / room;
+  const drone =
+    comb.faces.reduce((all, f) => all + settings.brood.droneArea * sum(f.drone) + sum(f.misplaced), 0) / room;
   const drone8 = Math.min(brood8, eighths(drone, eye.broodLean, eye.scatter, luck));
   const sealed = comb.faces.reduce((all, f) => all + f.honey, 0) / room;
   const built8 = Math.max(0.5, Math.round(comb.built * 16 + luck.normal(0, 0.4)) / 2);
   const covered = coverOf(society, comb);
   return {
     combClass: classOf(comb, brood8, food8, drone8),
-    faces: [{
-      face: 'both', brood8, food8,
-      ...(drone8 >= 0.5 ? { drone8 } : {}),
-      ...(look.fine ? { sealedFood8: Math.min(food8, eighths(sealed, eye.foodLean, eye.scatter, luck)), bees8: eighths(covered, 0, eye.scatter, luck) } : {}),
-    }],
+    faces: [
+      {
+        face: 'both',
+        brood8,
+        food8,
+        ...(drone8 >= 0.5 ? { drone8 } : {}),
+        ...(look.fine
+          ? {
+              sealedFood8: Math.min(food8, eighths(sealed, eye.foodLean, eye.scatter, luck)),
+              bees8: eighths(covered, 0, eye.scatter, luck),
+            }
+          : {}),
+      },
+    ],
     ...(comb.built < 0.97 || look.fine ? { built8: Math.min(8, built8) } : {}),
     ...stages(comb, eye, luck),
     ...cellsSeen(society, comb, eye, look, luck),
@@ -113,13 +136,24 @@ function classOf(comb: WorldComb, brood8: number, food8: number, drone8: number)
 
 function bare(look: Look): Seen {
   return {
-    combClass: 'bare', faces: [{ face: 'both', brood8: 0, food8: 0 }], built8: 0, eggs: 'none seen', youngest: 'none', cells: null,
-    cellsLooked: 'not looked', queen: 'not looked', brushed: null, signs: [], method: 'eighths', light: look.light,
+    combClass: 'bare',
+    faces: [{ face: 'both', brood8: 0, food8: 0 }],
+    built8: 0,
+    eggs: 'none seen',
+    youngest: 'none',
+    cells: null,
+    cellsLooked: 'not looked',
+    queen: 'not looked',
+    brushed: null,
+    signs: [],
+    method: 'eighths',
+    light: look.light,
   };
 }
 
 function stages(comb: WorldComb, eye: Eye, luck: Chance): Pick<Seen, 'eggs' | 'youngest'> {
-  const misplaced = (from: number, to: number): number => comb.faces.reduce((all, f) => all + sum(f.misplaced.slice(from, to)) + sum(f.drone.slice(from, to)), 0);
+  const misplaced = (from: number, to: number): number =>
+    comb.faces.reduce((all, f) => all + sum(f.misplaced.slice(from, to)) + sum(f.drone.slice(from, to)), 0);
   const eggs = workersAged(comb, 0, 2) + misplaced(0, 3);
   const young = workersAged(comb, 3, 5) + misplaced(3, 6);
   const old = workersAged(comb, 6, 8) + misplaced(6, 10);
@@ -131,7 +165,13 @@ function stages(comb: WorldComb, eye: Eye, luck: Chance): Pick<Seen, 'eggs' | 'y
   return { eggs: saw ? 'seen' : 'none seen', youngest };
 }
 
-function cellsSeen(society: Society, comb: WorldComb, eye: Eye, look: Look, luck: Chance): Pick<Seen, 'cells' | 'cellsLooked'> {
+function cellsSeen(
+  society: Society,
+  comb: WorldComb,
+  eye: Eye,
+  look: Look,
+  luck: Chance,
+): Pick<Seen, 'cells' | 'cellsLooked'> {
   if (!look.cells) return { cells: null, cellsLooked: 'not looked' };
   const sees = look.brushed ? Math.min(0.97, eye.seesCell + 0.2) : eye.seesCell;
   const cells = { open: 0, sealed: 0, torn: 0, emerged: 0 };

@@ -47,7 +47,7 @@ function ageCells(society: Society): void {
 
 function wishToSwarm(society: Society, sky: SkyDay, luck: Chance, tell: Tell): void {
   const d = dayOfYear(sky.day);
-  if (society.queen?.mated == null || society.preparing > 0 || growingCells(society).length > 0) return;
+  if ((society.queen?.mated ?? null) === null || society.preparing > 0 || growingCells(society).length > 0) return;
   if (d < swarm.from || d > swarm.to || adults(society) < 12000) return;
   const room = society.combs.reduce((all, comb) => all + roomOf(comb) * 2, 0);
   const crowded = adults(society) / (room * 0.32) + (freeInNest(society, sky.day) < 1500 ? 0.25 : 0);
@@ -69,7 +69,7 @@ function beginSwarmCells(society: Society, luck: Chance): void {
 }
 
 function swarmIfDue(society: Society, sky: SkyDay, luck: Chance, tell: Tell): void {
-  if (society.queen?.mated == null || society.queen.mated < q.eggsAfter) return;
+  if ((society.queen?.mated ?? 0) < q.eggsAfter) return;
   const ripe = growingCells(society).some((cell) => cell.age >= q.sealAge);
   if (!ripe || society.preparing > 0 || sky.highC < 18 || sky.rainMm > 2) return;
   if (!luck.happens(0.8)) return;
@@ -154,7 +154,10 @@ function emergency(society: Society, luck: Chance, tell: Tell): void {
 }
 
 function waitTooLong(society: Society, tell: Tell): void {
-  const open = society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + sum(f.worker.slice(0, 9)), 0), 0);
+  const open = society.combs.reduce(
+    (all, comb) => all + comb.faces.reduce((a, f) => a + sum(f.worker.slice(0, 9)), 0),
+    0,
+  );
   society.sinceOpenBrood = open > 60 ? 0 : society.sinceOpenBrood + 1;
   const helpless = society.queen === null && growingCells(society).length === 0;
   if (!helpless) society.layingWorkers = false;

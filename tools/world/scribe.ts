@@ -5,7 +5,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 import { adviceIssuedKind } from '../../src/colony/kind-advice-issued.ts';
 import { colonyEndedKind } from '../../src/colony/kind-colony-ended.ts';
 import { colonyKind } from '../../src/colony/kind-colony.ts';
@@ -36,10 +36,32 @@ import { addDays, type Day, dayNumber, weekday } from '../../src/numbers/day.ts'
 import { dayWeatherKind } from '../../src/weather/kind-day-weather.ts';
 
 const kinds = {
-  yard: yardKind, hive: hiveKind, bay: bayKind, bar: barKind, comb: combKind, placing: placingKind, measurement: measurementKind,
-  observer: observerKind, contact: contactKind, colony: colonyKind, queen: queenKind, reign: reignKind, visit: visitKind, reading: readingKind,
-  look: lookKind, note: noteKind, feeding: feedingKind, swarm: swarmKind, split: splitKind, unite: uniteKind, 'colony-ended': colonyEndedKind,
-  'figure-override': figureOverrideKind, 'advice-issued': adviceIssuedKind, 'day-weather': dayWeatherKind, correction: correctionKind, void: voidKind,
+  yard: yardKind,
+  hive: hiveKind,
+  bay: bayKind,
+  bar: barKind,
+  comb: combKind,
+  placing: placingKind,
+  measurement: measurementKind,
+  observer: observerKind,
+  contact: contactKind,
+  colony: colonyKind,
+  queen: queenKind,
+  reign: reignKind,
+  visit: visitKind,
+  reading: readingKind,
+  look: lookKind,
+  note: noteKind,
+  feeding: feedingKind,
+  swarm: swarmKind,
+  split: splitKind,
+  unite: uniteKind,
+  'colony-ended': colonyEndedKind,
+  'figure-override': figureOverrideKind,
+  'advice-issued': adviceIssuedKind,
+  'day-weather': dayWeatherKind,
+  correction: correctionKind,
+  void: voidKind,
 } as const;
 
 export type KindName = keyof typeof kinds;
@@ -54,7 +76,13 @@ export interface Clock {
 export interface Scribe {
   /** The id of a thing, by its label; always the same for the same seed. */
   readonly id: (label: string) => string;
-  readonly write: <K extends KindName>(kind: K, clock: Clock, by: string, body: BodyOf<K>, more?: { corrects?: string; wholeDay?: boolean; noted?: Clock; label?: string }) => Entry;
+  readonly write: <K extends KindName>(
+    kind: K,
+    clock: Clock,
+    by: string,
+    body: BodyOf<K>,
+    more?: { corrects?: string; wholeDay?: boolean; noted?: Clock; label?: string },
+  ) => Entry;
   readonly entries: Entry[];
 }
 
@@ -71,15 +99,22 @@ export function newScribe(seed: string, checked = true): Scribe {
   let second = 0;
   let lastMinute = '';
   return {
-    id, entries,
+    id,
+    entries,
     write: (kind, clock, by, body, more = {}) => {
       if (kind === 'yard') yard = id('yard');
       const minute = atOf(more.noted ?? clock);
       second = minute === lastMinute ? Math.min(59, second + 1) : 0;
       lastMinute = minute;
       const entry: Entry = {
-        id: uuidOf(`${seed}|entry|${kind}|${more.label ?? entries.length}`), yard, at: more.wholeDay === true ? clock.day : atOf(clock),
-        noted: instantOf(more.noted ?? clock, second), by, kind, version: kinds[kind].version, body,
+        id: uuidOf(`${seed}|entry|${kind}|${more.label ?? entries.length}`),
+        yard,
+        at: more.wholeDay === true ? clock.day : atOf(clock),
+        noted: instantOf(more.noted ?? clock, second),
+        by,
+        kind,
+        version: kinds[kind].version,
+        body,
         ...(more.corrects === undefined ? {} : { corrects: more.corrects }),
       };
       if (checked) mustFit(entry, kinds[kind].schema);

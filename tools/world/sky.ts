@@ -36,7 +36,19 @@ export function flying(sky: SkyDay): number {
 }
 
 /** Warmth against nectar on offer: maple, fruit and dandelion, locust, linden and clover, the gap of summer. */
-const bloom = [[0, 0], [15, 0.2], [45, 0.48], [110, 0.62], [200, 0.8], [280, 1], [480, 0.9], [650, 0.5], [850, 0.26], [1150, 0.16], [1800, 0.06]] as const;
+const bloom = [
+  [0, 0],
+  [15, 0.2],
+  [45, 0.48],
+  [110, 0.62],
+  [200, 0.8],
+  [280, 1],
+  [480, 0.9],
+  [650, 0.5],
+  [850, 0.26],
+  [1150, 0.16],
+  [1800, 0.06],
+] as const;
 
 /** 0…1: nectar on offer; goldenrod and aster come by date, in September. */
 export function nectarOnOffer(sky: SkyDay): number {

@@ -80,8 +80,16 @@ export interface Happening {
   readonly day: Day;
   readonly society: string;
   readonly what:
-    | 'swarm cells begun' | 'emergency cells begun' | 'swarm left' | 'virgin emerged' | 'mated' | 'virgin lost' | 'first eggs'
-    | 'queen lost' | 'laying workers' | 'died';
+    | 'swarm cells begun'
+    | 'emergency cells begun'
+    | 'swarm left'
+    | 'virgin emerged'
+    | 'mated'
+    | 'virgin lost'
+    | 'first eggs'
+    | 'queen lost'
+    | 'laying workers'
+    | 'died';
   readonly bees?: number;
 }
 
@@ -115,9 +123,27 @@ export function fromHeart(society: Society): WorldComb[] {
 
 export function newSociety(id: string, from: number, to: number): Society {
   return {
-    id, summer: new Array<number>(80).fill(0), winter: 0, drones: 0, queen: null, cells: [], combs: [], from, to,
-    preparing: 0, orphaned: 0, sinceOpenBrood: 0, layingWorkers: false, temper: 0.2, ailing: 1, zeal: 0, mood: 0,
-    alive: true, combsBegun: 0, fedGrams: 0, spared: false,
+    id,
+    summer: new Array<number>(80).fill(0),
+    winter: 0,
+    drones: 0,
+    queen: null,
+    cells: [],
+    combs: [],
+    from,
+    to,
+    preparing: 0,
+    orphaned: 0,
+    sinceOpenBrood: 0,
+    layingWorkers: false,
+    temper: 0.2,
+    ailing: 1,
+    zeal: 0,
+    mood: 0,
+    alive: true,
+    combsBegun: 0,
+    fedGrams: 0,
+    spared: false,
   };
 }
 

@@ -24,7 +24,11 @@ function emptyWorld(): World {
 
 function oneColony(): World {
   const world = emptyWorld();
-  wintering(world, { id: 'one', from: 1, to: 12, combs: 11, bees: 14000, honeyKg: 18, queenDays: 200, vigour: 1, temper: 0.2 }, chanceOf(3, 'one'));
+  wintering(
+    world,
+    { id: 'one', from: 1, to: 12, combs: 11, bees: 14000, honeyKg: 18, queenDays: 200, vigour: 1, temper: 0.2 },
+    chanceOf(3, 'one'),
+  );
   return world;
 }
 
@@ -47,7 +51,10 @@ test('D6 of 100 eggs 94.2 hatch, 86.4 are sealed and 85.1 emerge on day 21 (Fuku
     seen.push(broodCells(face));
   }
   assert.equal(seen[1], 100);
-  assert.ok(Math.abs((seen[2] ?? 0) - 94.2) < 0.1 && Math.abs((seen[8] ?? 0) - 86.4) < 0.1 && Math.abs(out - 85.1) < 0.1, `${seen[2]} ${seen[8]} ${out}`);
+  assert.ok(
+    Math.abs((seen[2] ?? 0) - 94.2) < 0.1 && Math.abs((seen[8] ?? 0) - 86.4) < 0.1 && Math.abs(out - 85.1) < 0.1,
+    `${seen[2]} ${seen[8]} ${out}`,
+  );
   assert.equal(broodCells(face), 0);
 });
 
@@ -55,7 +62,7 @@ test('D6 one face of the trough is the trapezoid inside the bees’ gaps, 8.1 dm
   const slope = Math.tan((25 * Math.PI) / 180);
   const top = 460 - 16 / Math.cos((25 * Math.PI) / 180);
   const bottom = top - 2 * 250 * slope;
-  assert.ok(Math.abs(faceDm2 - ((top + bottom) / 2) * 250 / 1e4) < 1e-9);
+  assert.ok(Math.abs(faceDm2 - (((top + bottom) / 2) * 250) / 1e4) < 1e-9);
   assert.ok(faceDm2 > 8 && faceDm2 < 8.3);
 });
 
@@ -67,7 +74,10 @@ test('D6 no cell is filled twice: brood and food of every face fit into its wax,
       for (const comb of society.combs) {
         for (const face of comb.faces) {
           looked += 1;
-          assert.ok(broodCells(face) + foodCells(face) <= roomOf(comb) * 1.001 + 1e-6, `${day} ${comb.id}: ${broodCells(face)} + ${foodCells(face)} of ${roomOf(comb)}`);
+          assert.ok(
+            broodCells(face) + foodCells(face) <= roomOf(comb) * 1.001 + 1e-6,
+            `${day} ${comb.id}: ${broodCells(face)} + ${foodCells(face)} of ${roomOf(comb)}`,
+          );
           assert.ok(face.honey >= -1e-9 && face.nectar >= -1e-9 && face.bread >= -1e-9, `${day} ${comb.id}`);
         }
       }
@@ -103,13 +113,20 @@ test('D6 a colony’s year: small in March, great in June, no brood at Christmas
   const bees = new Map<string, number>();
   const brood = new Map<string, number>();
   run(world, '2013-12-25', 3, (day) => {
-    if (society.combs.length < 18 && day > '2013-05-01' && society.combs.every((comb) => comb.built > 0.5)) society.to = society.from + society.combs.length;
+    if (society.combs.length < 18 && day > '2013-05-01' && society.combs.every((comb) => comb.built > 0.5))
+      society.to = society.from + society.combs.length;
     bees.set(day, adults(society));
-    brood.set(day, society.combs.reduce((all, comb) => all + combBrood(comb), 0));
+    brood.set(
+      day,
+      society.combs.reduce((all, comb) => all + combBrood(comb), 0),
+    );
   });
   const on = (map: ReadonlyMap<string, number>, day: string): number => map.get(day) ?? assert.fail();
   assert.ok(on(bees, '2013-03-25') < 13300 && on(bees, '2013-03-25') > 5000, `${on(bees, '2013-03-25')}`);
-  assert.ok(on(bees, '2013-06-25') > 2 * on(bees, '2013-03-25') && on(bees, '2013-06-25') < 60000, `${on(bees, '2013-06-25')}`);
+  assert.ok(
+    on(bees, '2013-06-25') > 2 * on(bees, '2013-03-25') && on(bees, '2013-06-25') < 60000,
+    `${on(bees, '2013-06-25')}`,
+  );
   assert.ok(on(brood, '2013-06-10') > 15000 && on(brood, '2013-06-10') < 46200, `${on(brood, '2013-06-10')}`);
   assert.ok(on(brood, '2013-12-25') < 500, `${on(brood, '2013-12-25')}`);
   assert.ok(honeyKg(society) > 10, `${honeyKg(society)} kg`);
@@ -143,7 +160,13 @@ test('D7 what an observer reads is half eighths within a face, near the truth, a
       const eye = { name: 'x', broodLean, foodLean: 0, scatter: 0.1, seesCell: 0.7, seesEggs: 0.95 };
       for (const comb of society.combs) {
         const face = readBar(society, comb, eye, look, chanceOf(i, comb.id)).faces[0];
-        assert.ok(face && face.brood8 !== null && face.food8 !== null && face.brood8 + face.food8 <= 8 && Number.isInteger(face.brood8 * 2));
+        assert.ok(
+          face &&
+            face.brood8 !== null &&
+            face.food8 !== null &&
+            face.brood8 + face.food8 <= 8 &&
+            Number.isInteger(face.brood8 * 2),
+        );
         all += face.brood8;
       }
     }

@@ -23,10 +23,23 @@ export interface Yard {
 
 export function newYard(seed: number, sky: ReadonlyMap<Day, SkyDay>, before: Day): Yard {
   const scribe = newScribe(`ferry-road|${seed}`);
-  const eye = (name: string, broodLean: number, foodLean: number, scatter: number, seesCell: number, seesEggs: number): Person =>
-    ({ id: scribe.id(`observer|${name}`), eye: { name, broodLean, foodLean, scatter, seesCell, seesEggs } });
+  const eye = (
+    name: string,
+    broodLean: number,
+    foodLean: number,
+    scatter: number,
+    seesCell: number,
+    seesEggs: number,
+  ): Person => ({
+    id: scribe.id(`observer|${name}`),
+    eye: { name, broodLean, foodLean, scatter, seesCell, seesEggs },
+  });
   return {
-    seed, sky, scribe, charges: new Map(), noted: new Set(),
+    seed,
+    sky,
+    scribe,
+    charges: new Map(),
+    noted: new Set(),
     world: { day: before, societies: new Map(), happened: [], natural: false },
     people: {
       keeper: eye('keeper', 0.03, -0.04, 0.08, 0.78, 0.97),
@@ -48,45 +61,109 @@ export function chargeOf(yard: Yard, name: string): Charge {
   return found;
 }
 
-export function takeCharge(yard: Yard, name: string, society: Society, hive: string, limit: number, leave = 24000): Charge {
-  const charge: Charge = { name, society, hive, bay: `bay|${name}`, limit, leave, lastRead: null, due: null, known: new Set() };
+export function takeCharge(
+  yard: Yard,
+  name: string,
+  society: Society,
+  hive: string,
+  limit: number,
+  leave = 24000,
+): Charge {
+  const charge: Charge = {
+    name,
+    society,
+    hive,
+    bay: `bay|${name}`,
+    limit,
+    leave,
+    lastRead: null,
+    due: null,
+    known: new Set(),
+  };
   yard.charges.set(name, charge);
   return charge;
 }
 
 export function writeBay(yard: Yard, charge: Charge, clock: Clock): void {
-  yard.scribe.write('bay', clock, yard.people.keeper.id, {
-    bay: yard.scribe.id(charge.bay), hive: yard.scribe.id(`hive|${charge.hive}`), from: charge.society.from, to: charge.society.to,
-  }, { label: `${charge.name}|${clock.day}` });
+  yard.scribe.write(
+    'bay',
+    clock,
+    yard.people.keeper.id,
+    {
+      bay: yard.scribe.id(charge.bay),
+      hive: yard.scribe.id(`hive|${charge.hive}`),
+      from: charge.society.from,
+      to: charge.society.to,
+    },
+    { label: `${charge.name}|${clock.day}` },
+  );
 }
 
 export function writeQueen(yard: Yard, label: string, clock: Clock, queen: Omit<QueenBody, 'queen'>): void {
-  yard.scribe.write('queen', clock, yard.people.keeper.id, { queen: yard.scribe.id(`queen|${label}`), ...queen }, { label: `${label}|${clock.day}` });
+  yard.scribe.write(
+    'queen',
+    clock,
+    yard.people.keeper.id,
+    { queen: yard.scribe.id(`queen|${label}`), ...queen },
+    { label: `${label}|${clock.day}` },
+  );
 }
 
 export function writeReign(yard: Yard, name: string, label: string, clock: Clock, change: ReignBody['change']): void {
-  yard.scribe.write('reign', clock, yard.people.keeper.id, {
-    colony: yard.scribe.id(`colony|${name}`), queen: yard.scribe.id(`queen|${label}`), change,
-  }, { label: `${label}|${change.kind}|${clock.day}` });
+  yard.scribe.write(
+    'reign',
+    clock,
+    yard.people.keeper.id,
+    {
+      colony: yard.scribe.id(`colony|${name}`),
+      queen: yard.scribe.id(`queen|${label}`),
+      change,
+    },
+    { label: `${label}|${change.kind}|${clock.day}` },
+  );
 }
 
 export function writeNote(yard: Yard, clock: Clock, text: string, about: string | null = null): void {
-  yard.scribe.write('note', clock, yard.people.keeper.id, { about: about === null ? null : yard.scribe.id(`colony|${about}`), text });
+  yard.scribe.write('note', clock, yard.people.keeper.id, {
+    about: about === null ? null : yard.scribe.id(`colony|${about}`),
+    text,
+  });
 }
 
 /** Litres of syrup or kilograms of the rest; the bees take it as stores in the days that follow. */
-export function feed(yard: Yard, name: string, clock: Clock, what: 'sugar syrup' | 'candy' | 'dry sugar', value: number, unit: 'l' | 'kg'): void {
+export function feed(
+  yard: Yard,
+  name: string,
+  clock: Clock,
+  what: 'sugar syrup' | 'candy' | 'dry sugar',
+  value: number,
+  unit: 'l' | 'kg',
+): void {
   const charge = chargeOf(yard, name);
   charge.society.fedGrams += value * (unit === 'l' ? 900 : 800);
-  yard.scribe.write('feeding', clock, yard.people.keeper.id, { colony: yard.scribe.id(`colony|${name}`), what, amount: { value, unit } });
+  yard.scribe.write('feeding', clock, yard.people.keeper.id, {
+    colony: yard.scribe.id(`colony|${name}`),
+    what,
+    amount: { value, unit },
+  });
 }
 
 export function lookFromOutside(
-  yard: Yard, name: string, clock: Clock, flight: 'none' | 'few' | 'many', pollenIn: boolean | null, seen: readonly string[] = [], by = yard.people.keeper,
+  yard: Yard,
+  name: string,
+  clock: Clock,
+  flight: 'none' | 'few' | 'many',
+  pollenIn: boolean | null,
+  seen: readonly string[] = [],
+  by = yard.people.keeper,
 ): void {
   const charge = chargeOf(yard, name);
   yard.scribe.write('look', clock, by.id, {
-    hive: yard.scribe.id(`hive|${charge.hive}`), colony: yard.scribe.id(`colony|${name}`), flight, pollenIn, seen: [...seen],
+    hive: yard.scribe.id(`hive|${charge.hive}`),
+    colony: yard.scribe.id(`colony|${name}`),
+    flight,
+    pollenIn,
+    seen: [...seen],
   });
   writeWeather(yard, clock.day);
 }
@@ -97,7 +174,13 @@ export function writeWeather(yard: Yard, day: Day): void {
   yard.noted.add(day);
   const sky = skyOf(yard, day);
   const typed = (c: number): { value: number; unit: string } => ({ value: Math.round((c * 9) / 5 + 32), unit: 'degF' });
-  yard.scribe.write('day-weather', { day, minute: 8 * 60 }, yard.people.keeper.id, { low: typed(sky.lowC), high: typed(sky.highC) }, { wholeDay: true, label: day });
+  yard.scribe.write(
+    'day-weather',
+    { day, minute: 8 * 60 },
+    yard.people.keeper.id,
+    { low: typed(sky.lowC), high: typed(sky.highC) },
+    { wholeDay: true, label: day },
+  );
 }
 
 export function at(day: Day, hour: number, minute = 0): Clock {
