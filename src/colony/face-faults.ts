@@ -8,6 +8,8 @@ import type { FaceReading, Reading } from './reading.ts';
 export function faceFaults(entry: Entry<Reading>): Issue[] {
   const { faces } = entry.body;
   const faults = faces.flatMap((face, i) => eighthFaults(entry, `faces.${i}`, face));
+  const { patch = null } = entry.body;
+  if (patch !== null && patch.occupied > patch.cells) faults.push(fault(entry, 'part-above-whole', 'patch.occupied', patch.occupied, 'at most patch.cells'));
   const named = faces.map((face) => face.face);
   if (new Set(named).size < named.length || (named.length > 1 && named.includes('both'))) {
     faults.push(fault(entry, 'face-twice', 'faces.1.face', named.join(', '), 'both faces together once, or each face once'));

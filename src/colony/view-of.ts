@@ -12,11 +12,12 @@ import { type Day, daysBetween } from '../numbers/day.ts';
 import { calendarOf } from './calendar.ts';
 import { combHistory } from './comb-history.ts';
 import { layingPerDay } from './laying-per-day.ts';
-import { barsAtVisit, barsToday, combsOfHive, type Nest } from './nest-bars.ts';
+import { barsAtVisit, barsToday, byVisit, combsOfHive, daysLaid, type Nest } from './nest-bars.ts';
 import { type Believed, type Outlook, plainOutlook } from './outlook.ts';
 import { latitudeOf } from './queen-breaks.ts';
 import { roomReading } from './room-reading.ts';
 import { searchReading } from './search-reading.ts';
+import { solidBrood } from './solid-brood.ts';
 import type { Colony, ColonyState, DatedEvent, Visit } from './state.ts';
 import { combTotals } from './totals.ts';
 import type { ColonyView, FilmFrame, QueenReading } from './view.ts';
@@ -35,7 +36,8 @@ export function viewOf(state: ColonyState, colonyId: Id, day: Day, book: FigureB
   const last = visits.at(-1) ?? null;
   const bars = barsToday(nest, ground.from, ground.to, day, bareBars(state, colony, visits, ground, day, book));
   const totals = combTotals(bars, nest.measures, last?.id ?? null, day, book);
-  const laid = believed.layingPerDay ?? (notLaying.has(believed.queen.state) ? null : layingPerDay(bars, totals, nest.calendar, book));
+  const idle = notLaying.has(believed.queen.state) || believed.laying(day) === 0;
+  const laid = believed.layingPerDay ?? (idle ? null : layingPerDay(bars, totals, nest.calendar, book));
   const evidence = believed.evidence.at(-1);
   const events = (state.events.get(colonyId) ?? []).filter((event) => event.day <= day);
   const reign = currentQueen(state, colonyId, day);
@@ -51,8 +53,7 @@ export function viewOf(state: ColonyState, colonyId: Id, day: Day, book: FigureB
     room: roomReading(bars, totals, laid, nest.measures, nest.calendar, day, book),
     queen: believed.queen, cells: believed.cells,
     search: last === null || evidence === undefined ? null : searchReading(state, last, evidence, ground.to - ground.from + 1, book),
-    // A patch is not counted by any reading of this version; the sum of that name does it by hand.
-    solid: null,
+    solid: solidBrood(state, visits, day, book),
     visits: visits.map((visit) => visitSummary(state, visit)), events,
     queenMark: reign === null ? null : (state.queens.get(reign.queen)?.mark ?? null),
     queenSince: reign?.began ?? null,
@@ -84,9 +85,10 @@ export function nestOf(
   const hive = state.hives.get(hiveId);
   assert(hive, `the hive ${hiveId} is in the state`);
   const calendar = calendarOf(book);
+  const history = combHistory(state, colony, visits, day, calendar, book);
   return {
-    state, hive: hiveId, book, calendar, measures: hiveMeasures(hive, book), latitude: latitudeOf(state), laying: believed.laying,
-    history: combHistory(state, colony, visits, day, calendar, book), combs: combsOfHive(state, hiveId),
+    state, hive: hiveId, book, calendar, measures: hiveMeasures(hive, book), daysLaid: daysLaid(believed.laying, latitudeOf(state), book),
+    history, byVisit: byVisit(history), combs: combsOfHive(state, hiveId),
   };
 }
 
