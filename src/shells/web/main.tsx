@@ -26,6 +26,10 @@ const model = createYardModel(around);
 const { book } = readPreferences();
 if (book !== null) void model.openBook(book);
 
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'visible') void model.refresh();
+});
+
 const root = document.getElementById('root');
 if (root !== null) {
   createRoot(root).render(

@@ -11,7 +11,7 @@ export const entryTexts = {
   'entry.swarm-hived': 'A swarm was hived as {name}.', 'entry.swarm-left': 'A swarm left {colony}.', 'entry.swarm-seen': 'A swarm was seen.',
   'entry.swarm-seen-from': 'A swarm was seen near {colony}.', 'entry.split': '{from} was split: {child} got {count|one comb|# combs}.',
   'entry.unite': '{from} was united into {into}.', 'entry.colony-ended': '{colony} ended: {how}.',
-  'entry.visit': '{colony}, {kind}.', 'entry.visit-said': '{colony}, {kind}. {sentence}',
+  'entry.visit': '{colony}, {kind}.', 'entry.visit-said': '{sentence}',
   'entry.reading': '{hive}, place {place}: brood {brood}, food {food} of eight.', 'entry.look': '{hive} looked at from outside: {flight} fly.',
   'entry.feeding': '{colony} was fed with {what}.', 'entry.feeding-amount': '{colony} was fed with {what}, {amount}.',
   'entry.advice-issued': 'Advice for {colony}, as it was shown.', 'entry.forecast-issued': 'Forecast for {colony}, as it was made.',

@@ -6,6 +6,8 @@ export const frameTexts = {
   'frame.opening': 'Opening', 'frame.reading-journal': 'Reading the journal from this device.', 'frame.working': 'Working it out.',
   'frame.failed': 'This screen stopped', 'frame.failed-line': 'Nothing that was kept is lost. What happened: {fault}', 'frame.again': 'Try again',
   'frame.unsent': '{count|One entry is|# entries are} not yet on the server',
+  'frame.pairing': 'The server asks for its pairing code: see Settings.',
+  'frame.refused': 'The server will not take {count|one entry|# entries}: see Settings.',
   'frame.stale': 'What you see is of {day}.', 'frame.stale-working': 'What you see is of {day}; today is being worked out.',
   'frame.forgets': 'This browser keeps nothing: export the journal before you close the page.',
   'frame.demo-day': 'The day of the demo', 'frame.demo-today': 'Demo yard, {day}',

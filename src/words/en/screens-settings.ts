@@ -29,6 +29,7 @@ export const settingsTexts = {
   'settings.offline-ready': 'Works without a network on this device.', 'settings.offline-not-yet': 'Not ready to work without a network yet; load the page once more.',
   'settings.offline-impossible': 'This address cannot work without a network: the browser asks for https.',
   'settings.no-server': 'No server is reached; everything stays on this device.', 'settings.all-sent': 'All entries are on the server.',
+  'settings.refused': '{count|One entry|# entries} that the server will not take; they stay here',
   'settings.install': 'Put it on the home screen',
   'settings.pairing': 'Pairing', 'settings.pairing-line': 'The server asks for the code that it shows on its own screen.',
   'settings.pairing-code': 'Pairing code', 'settings.pairing-refused': 'The server did not take this code.', 'settings.pair': 'Pair this device',

@@ -38,7 +38,7 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
   }
   const advice = picture.advice.filter((one) => one.colony === colony);
   return (
-    <Screen title={view.name} aside={t('colony.aside', { hive: view.hiveName, seen: lastSeen(view, t) })} takesFocus={takesFocus}>
+    <Screen title={view.name} aside={view.hiveName === view.name ? lastSeen(view, t) : t('colony.aside', { hive: view.hiveName, seen: lastSeen(view, t) })} takesFocus={takesFocus}>
       {view.ended === null ? (
         <div className="acts">
           <Link className="button go" href={`/visit/${colony}`}>{t('colony.visit')}</Link>

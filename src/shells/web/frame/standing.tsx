@@ -6,10 +6,12 @@ import { dayPart } from './parts.ts';
 
 export function Standing() {
   const { t, manner } = useText();
-  const { unsent, trouble, picture, today, computing, forgets } = useYard();
+  const { unsent, trouble, refused, pairing, picture, today, computing, forgets } = useYard();
   const stale = picture !== null && picture.day !== today;
   const lines = [
     ...(unsent !== null && unsent > 0 ? [t('frame.unsent', { count: unsent })] : []),
+    ...(pairing ? [t('frame.pairing')] : []),
+    ...(refused.length > 0 ? [t('frame.refused', { count: refused.length })] : []),
     ...(stale ? [t(computing ? 'frame.stale-working' : 'frame.stale', { day: dayPart(picture.day) })] : []),
     ...(forgets ? [t('frame.forgets')] : []),
   ];

@@ -74,7 +74,7 @@ const tellers: Readonly<Record<string, Teller>> = {
   visit: ({ named, term, body, manner }) => {
     const said = body['sentence'];
     const kind = term('visit', 'visitKind');
-    return typeof said === 'string' && said !== '' ? text('entry.visit-said', { colony: named('colony'), kind, sentence: said }, manner) : text('entry.visit', { colony: named('colony'), kind }, manner);
+    return typeof said === 'string' && said !== '' ? text('entry.visit-said', { sentence: said }, manner) : text('entry.visit', { colony: named('colony'), kind }, manner);
   },
   reading: ({ named, body, textOf, manner }) => {
     const face = Array.isArray(body['faces']) ? record(body['faces'][0]) : null;

@@ -3,11 +3,11 @@ import type { Entry } from '../../../journal/entry.ts';
 import { computePicture } from './engine.ts';
 import { memoryYardStore } from './memory-yard-store.ts';
 import { newId } from './notes.ts';
-import { keepPreferences, readPreferences } from './preferences.ts';
-import type { Around } from './yard-model.ts';
+import { type Book, keepPreferences, readPreferences } from './preferences.ts';
+import type { Around, OpenedStore, ServerNews } from './yard-model.ts';
 
 export const around: Around = {
-  openStore: () => Promise.resolve(memoryYardStore()),
+  openStore,
   computePicture,
   demoEntries,
   now: () => new Date(),
@@ -24,6 +24,21 @@ export const around: Around = {
     return yard;
   },
 };
+
+/** The demo is never sent anywhere; the keeper's own book is kept together with the server that the app came from. */
+async function openStore(book: Book, onServer: (news: ServerNews) => void): Promise<OpenedStore> {
+  try {
+    if (book === 'demo') {
+      const { openBrowserStore } = await import('../store/idb-store.ts');
+      return { store: await openBrowserStore(book), trouble: [] };
+    }
+    const { openOwnStore } = await import('./own-store.ts');
+    return { store: await openOwnStore(book, onServer), trouble: [] };
+  } catch (error) {
+    const found = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+    return { store: memoryYardStore(), trouble: [{ code: 'no-database', path: 'store', found, expected: 'a database of this browser' }] };
+  }
+}
 
 /** The demo's journal is an asset of its own, fetched only when the demo is asked for. */
 async function demoEntries(): Promise<readonly Entry[]> {

@@ -32,6 +32,8 @@ export interface YardState {
   /** Entries not yet on the server; null when there is no server to send to. */
   readonly unsent: number | null;
   readonly trouble: readonly Issue[];
+  /** What the server will not take; it stays here. */
+  readonly refused: readonly Issue[];
   /** True when this browser gave no database: all is lost when the page is closed. */
   readonly forgets: boolean;
 }
@@ -49,12 +51,27 @@ export interface YardModel {
   /** True when the server took the code. */
   readonly pair: (code: string) => Promise<boolean>;
   readonly setObserver: (observer: Id) => void;
-  /** Reads what arrived in the store by another way (a pull, another tab). */
+  /** Reads what arrived in the store by another way (a pull, another tab); called when the page is looked at again. */
   readonly refresh: () => Promise<void>;
 }
 
+/** What the exchange with the server says of itself. */
+export interface ServerNews {
+  readonly pending: number;
+  readonly error: Issue | null;
+  readonly refused: readonly Issue[];
+  /** Entries that came since the book was opened. */
+  readonly pulled: number;
+}
+
+export interface OpenedStore {
+  readonly store: YardStore;
+  readonly trouble: readonly Issue[];
+}
+
 export interface Around {
-  readonly openStore: (book: Book) => Promise<YardStore>;
+  /** Never rejects: where there is no database, a store that forgets, with the reason. */
+  readonly openStore: (book: Book, onServer: (news: ServerNews) => void) => Promise<OpenedStore>;
   readonly computePicture: (entries: readonly Entry[], day: Day) => Promise<Shown>;
   /** The demo's journal, fetched when the demo is opened for the first time. */
   readonly demoEntries: () => Promise<readonly Entry[]>;
@@ -80,11 +97,12 @@ export function createYardModel(around: Around): YardModel {
   let cursor = 0;
   let holds = 0;
   let asked = 0;
+  let pulled = 0;
   let timer: ReturnType<typeof setTimeout> | null = null;
   let state: YardState = {
     book: null, phase: 'closed', entries: [], today: localTime(around.now(), null).day, picture: null,
-    aside: noAside, computing: false, yard: newId(), observer: newId(), unsent: null, trouble: [], forgets: false,
-    pairing: false,
+    aside: noAside, computing: false, yard: newId(), observer: newId(), unsent: null, trouble: [], refused: [],
+    forgets: false, pairing: false,
   };
 
   function change(part: Partial<YardState>): void {
@@ -101,6 +119,7 @@ export function createYardModel(around: Around): YardModel {
       const shown = await around.computePicture(state.entries, state.today);
       if (ticket !== asked || state.book !== book) return;
       change({ ...shown, computing: false });
+      adoptKeeper(shown.aside);
       void store.snapshots.put('shown', shown).catch(() => undefined);
     } catch (error) {
       if (ticket !== asked) return;
@@ -133,15 +152,37 @@ export function createYardModel(around: Around): YardModel {
     change({ unsent: await from.unsent() });
   }
 
+  function heard(book: Book, news: ServerNews): void {
+    if (state.book !== book) return;
+    const came = news.pulled > pulled;
+    pulled = news.pulled;
+    change({ unsent: news.pending, refused: news.refused, pairing: news.error?.code === 'not-paired' });
+    if (came) void refresh();
+  }
+
+  /** Reads what arrived in the store by another way, and turns the day when it has turned outside. */
+  async function refresh(): Promise<void> {
+    if (state.phase !== 'ready') return;
+    const before = state.entries.length;
+    await readNew();
+    const today = state.book === 'own' ? localTime(around.now(), zoneOf(state.entries)).day : state.today;
+    const turned = today !== state.today;
+    if (turned) change({ today });
+    if (turned || state.entries.length !== before) schedule();
+  }
+
   async function openBook(book: Book): Promise<void> {
-    store = await around.openStore(book);
+    await store?.journal.close();
+    const opened = await around.openStore(book, (news) => heard(book, news));
+    store = opened.store;
     cursor = 0;
+    pulled = 0;
     asked += 1;
     const kept = (await store.snapshots.get('shown')) as Shown | undefined;
     const today = book === 'demo' ? await demoDay(store) : localTime(around.now(), kept?.picture.yard?.timeZone ?? null).day;
     change({
-      book, phase: 'reading', entries: [], picture: kept?.picture ?? null, aside: kept?.aside ?? noAside, today, trouble: [],
-      computing: true, forgets: store.forgets, yard: kept?.picture.yard?.id ?? around.yardOf(book), observer: around.observerOf(book) ?? newObserver(book),
+      book, phase: 'reading', entries: [], picture: kept?.picture ?? null, aside: kept?.aside ?? noAside, today,
+      trouble: opened.trouble, refused: [], pairing: false,      computing: true, forgets: store.forgets, yard: kept?.picture.yard?.id ?? around.yardOf(book), observer: around.observerOf(book) ?? newId(),
     });
     await readNew();
     if (book === 'demo' && state.entries.length === 0) await fillDemo(store);
@@ -160,10 +201,16 @@ export function createYardModel(around: Around): YardModel {
     });
   }
 
-  function newObserver(book: Book): Id {
-    const observer = newId();
-    around.keepObserver(book, observer);
-    return observer;
+  /** A device that nobody has been named for is the keeper's, once the journal says who that is. */
+  function adoptKeeper({ observers }: Aside): void {
+    if (observers.length === 0 || observers.some((one) => one.id === state.observer)) return;
+    const keeper = observers.find((one) => one.role === 'keeper') ?? observers[0];
+    if (keeper !== undefined) setObserver(keeper.id);
+  }
+
+  function setObserver(observer: Id): void {
+    if (state.book !== null) around.keepObserver(state.book, observer);
+    change({ observer });
   }
 
   async function append(notes: readonly Note[]): Promise<Result<readonly Entry[]>> {
@@ -217,15 +264,8 @@ export function createYardModel(around: Around): YardModel {
       if (taken) change({ pairing: false });
       return taken;
     },
-    setObserver: (observer) => {
-      if (state.book !== null) around.keepObserver(state.book, observer);
-      change({ observer });
-    },
-    refresh: async () => {
-      const before = state.entries.length;
-      await readNew();
-      if (state.entries.length !== before) schedule();
-    },
+    setObserver,
+    refresh,
   };
 }
 

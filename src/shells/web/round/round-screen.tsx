@@ -36,7 +36,7 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
   const { picture, today } = useYard();
   const [, go] = useLocation();
   const asked = new URLSearchParams(useSearch()).get('hive') === 'swarm';
-  const [hiving, setHiving] = useState(asked);
+  const [hiving, setHiving] = useState(false);
   const [writing, setWriting] = useState<ColonyView | null>(null);
   const placed = useMemo(() => (picture === null ? [] : placeStops(picture.round, picture.colonies)), [picture]);
   if (picture === null) return null;
@@ -58,7 +58,7 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
         <button type="button" className={placed.length === 0 ? 'go' : ''} onClick={() => setHiving(true)}>{t('round.hive-swarm')}</button>
       </div>
       <Suspense>
-      {hiving ? <SwarmSheet onClose={() => { setHiving(false); if (asked) go('/', { replace: true }); }} /> : null}
+      {hiving || asked ? <SwarmSheet onClose={() => { setHiving(false); if (asked) go('/', { replace: true }); }} /> : null}
       {writing === null ? null : <WriteSheet view={writing} onClose={() => setWriting(null)} />}
       </Suspense>
     </Screen>

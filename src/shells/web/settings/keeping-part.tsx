@@ -1,5 +1,6 @@
 /** How safe the journal is here: kept by the browser or not, usable without a network or not, on the server or not. */
 import { useEffect, useState } from 'react';
+import { issueText } from '../../../words/issue-text.ts';
 import { useText } from '../frame/manner.tsx';
 import { askPersistence, type Keeping, keepingNow } from '../model/keeping.ts';
 import { useYard } from '../model/use-yard.tsx';
@@ -9,8 +10,8 @@ import { Pairing } from './pairing.tsx';
 const perMegabyte = 1e6;
 
 export function KeepingPart() {
-  const { t } = useText();
-  const { unsent, forgets } = useYard();
+  const { t, manner } = useText();
+  const { unsent, forgets, refused } = useYard();
   const [keeping, setKeeping] = useState<Keeping | null>(null);
   const offline = useOfflineReady();
   const look = () => void keepingNow().then(setKeeping);
@@ -30,6 +31,12 @@ export function KeepingPart() {
         ) : null}
         <InstallButton />
       </div>
+      {refused.length === 0 ? null : (
+        <details>
+          <summary>{t('settings.refused', { count: refused.length })}</summary>
+          <ul>{refused.map((issue, n) => <li key={n}>{issueText(issue, manner)}</li>)}</ul>
+        </details>
+      )}
       <Pairing />
     </section>
   );

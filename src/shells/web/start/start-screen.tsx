@@ -58,7 +58,7 @@ export function StartScreen() {
 
 function FirstHive() {
   const { t, manner } = useText();
-  const { append, observer, yard, today } = useYard();
+  const { append, observer, setObserver, today } = useYard();
   const [, go] = useLocation();
   const [faults, setFaults] = useState<readonly string[]>([]);
 
@@ -73,7 +73,8 @@ function FirstHive() {
       return;
     }
     askPersistence();
-    go(`/?hive=swarm&yard=${yard}`);
+    setObserver(observer);
+    go('/?hive=swarm');
   }
 
   return (
