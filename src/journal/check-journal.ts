@@ -4,12 +4,14 @@
  * finds. What is good is returned as well, so that an import is a check that somebody agreed to.
  */
 import type { Issue } from '../numbers/result.ts';
+import { canonicalText } from './canonical.ts';
 import type { Conflict } from './correct.ts';
 import type { Entry, Id } from './entry.ts';
 import { foldJournal } from './fold.ts';
 import type { AnyKind } from './kind.ts';
 import { readLines } from './lines.ts';
-import { mergeJournals } from './merge.ts';
+import { duplicateId } from './merge.ts';
+import { inOrder } from './order.ts';
 import { type KindMap, kindMap, readEntry, type ReadOptions } from './read-entry.ts';
 
 export interface LineIssue extends Issue {
@@ -18,7 +20,7 @@ export interface LineIssue extends Issue {
 }
 
 export interface ReadJournal {
-  /** The entries that can be kept, one for each id, in order. */
+  /** The entries that can be kept, in order; of two with one id the first in the file. */
   readonly entries: readonly Entry[];
   /** What cannot be kept, in the order of the lines. */
   readonly faults: readonly LineIssue[];
@@ -58,7 +60,7 @@ interface ReadAll {
 }
 
 function readAll<D>(text: string, kinds: KindMap<D>, options: ReadOptions): ReadAll {
-  const found: Entry[] = [];
+  const found = new Map<Id, Entry>();
   const faults: LineIssue[] = [];
   const notes: LineIssue[] = [];
   const lineOf = new Map<Id, number>();
@@ -77,12 +79,16 @@ function readAll<D>(text: string, kinds: KindMap<D>, options: ReadOptions): Read
     const { entry, understood, warnings } = read.value;
     notes.push(...warnings.map((issue) => ({ ...issue, line })));
     if (!understood) notes.push({ ...notUnderstood(entry, kinds), line });
-    if (!lineOf.has(entry.id)) lineOf.set(entry.id, line);
-    found.push(entry);
+    const before = found.get(entry.id);
+    if (before === undefined) {
+      lineOf.set(entry.id, line);
+      found.set(entry.id, entry);
+      continue;
+    }
+    const [kept, other] = [canonicalText(before), canonicalText(entry)];
+    if (kept !== other) faults.push({ ...duplicateId(entry.id, kept, other), line });
   }
-  const merged = mergeJournals(found);
-  faults.push(...merged.issues.map((issue) => ({ ...issue, line: lineOf.get(issue.entry ?? '') ?? null })));
-  return { merged: merged.entries, faults, notes, lineOf, lines: lines.length };
+  return { merged: inOrder([...found.values()]), faults, notes, lineOf, lines: lines.length };
 }
 
 function notUnderstood<D>(entry: Entry, kinds: KindMap<D>): Issue {

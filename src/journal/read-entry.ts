@@ -90,17 +90,17 @@ function aheadOfNow(entry: Entry, today: Day | undefined): readonly Issue[] {
     .map(([path, text]) => ({ code: 'ahead-of-now', path, found: text, expected: `not after ${today}`, entry: entry.id }));
 }
 
-/** Only corrections and voids name another entry, and they must. */
+/** Only corrections and voids name another entry, and they must. Of what is not understood nothing is asked. */
 function targetFaults<D>(entry: Entry, kinds: KindMap<D>): readonly Issue[] {
-  const amends = entry.kind === 'correction' || entry.kind === 'void';
-  if (amends && entry.corrects === undefined) {
-    return [{ code: 'missing', path: 'corrects', found: 'nothing', expected: 'the id of the entry that is corrected', entry: entry.id }];
+  const { kind, version, corrects, id } = entry;
+  if (version > (kinds.get(kind)?.version ?? 0)) return [];
+  const amends = kind === 'correction' || kind === 'void';
+  if (amends && corrects === undefined) {
+    return [{ code: 'missing', path: 'corrects', found: 'nothing', expected: 'the id of the entry that is corrected', entry: id }];
   }
-  if (entry.corrects === entry.id) {
-    return [{ code: 'corrects-itself', path: 'corrects', found: entry.id, expected: 'the id of another entry', entry: entry.id }];
-  }
-  if (!amends && entry.corrects !== undefined && kinds.has(entry.kind)) {
-    return [{ code: 'unknown-field', path: 'corrects', found: shown(entry.corrects), expected: 'no such field in this kind', entry: entry.id }];
+  if (corrects === id) return [{ code: 'corrects-itself', path: 'corrects', found: id, expected: 'the id of another entry', entry: id }];
+  if (!amends && corrects !== undefined) {
+    return [{ code: 'unknown-field', path: 'corrects', found: shown(corrects), expected: 'no such field in this kind', entry: id }];
   }
   return [];
 }
