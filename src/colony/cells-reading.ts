@@ -5,7 +5,7 @@
  */
 import { type FigureBook, rangeOf, value } from '../figures/book.ts';
 import { addDays, type Day, daysBetween, earlier, later } from '../numbers/day.ts';
-import { shiftWindow, type Window } from '../numbers/window.ts';
+import { intersect, shiftWindow, type Window } from '../numbers/window.ts';
 import { agesOf } from './brood-dates.ts';
 import type { QueenBreak } from './queen-breaks.ts';
 import { type Evidence, total } from './queen-evidence.ts';
@@ -21,10 +21,12 @@ export function cellsReading(evidence: readonly Evidence[], open: QueenBreak | n
   const bound = noneBefore(evidence.slice(0, index), seen.day, book);
   const sealed = sealedWindow(seen.cells, seen.day, bound, book);
   const likelyKind = kindOf(seen, open, book);
+  const byCells = virginWindow(seen.cells, seen.day, sealed, book);
+  const virginEmerges = byCells === null || open?.virgin == null ? byCells : (intersect([byCells, open.virgin]) ?? byCells);
   return {
     counts: seen.cells, likelyKind, sealed,
-    leaves: likelyKind === 'swarm' || likelyKind === null ? leavesWindow(seen, sealed, book) : null,
-    virginEmerges: virginWindow(seen.cells, seen.day, sealed, book),
+    leaves: likelyKind === 'swarm' || likelyKind === null ? leavesWindow(seen, sealed, virginEmerges, open, book) : null,
+    virginEmerges,
     places: seen.cellPlaces, from: seen.cellRows,
   };
 }
@@ -49,8 +51,12 @@ function sealedWindow(counts: CellCounts, day: Day, bound: Day | null, book: Fig
   return { earliest: earlier(last, notBefore(day)), latest: last };
 }
 
-/** A swarm leaves when the first cell is sealed, given weather; one that has not left by the visit leaves from then on. */
-function leavesWindow(seen: Evidence, sealed: Window | null, book: FigureBook): Window | null {
+/**
+ * A first swarm leaves when the first cell is sealed, given weather, or from the visit on when it has
+ * not left by then; once it is gone, an after-swarm leaves when the first virgin is out.
+ */
+function leavesWindow(seen: Evidence, sealed: Window | null, virgin: Window | null, open: QueenBreak | null, book: FigureBook): Window | null {
+  if (open?.cause === 'swarm') return virgin;
   if (sealed === null || (seen.cells?.emerged ?? 0) > 0) return null;
   const at = rangeOf(book, 'swarm-leaves-at-sealing');
   const late = Math.round(at.high - at.low);

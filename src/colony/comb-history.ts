@@ -3,7 +3,8 @@
  * was known before it. Combs that came from elsewhere bring their readings with them.
  */
 import { type FigureBook, value } from '../figures/book.ts';
-import type { Comb } from '../hive/state.ts';
+import { spotOn } from '../hive/hanging.ts';
+import type { Comb, Spot } from '../hive/state.ts';
 import type { Id } from '../journal/entry.ts';
 import { addDays, type Day } from '../numbers/day.ts';
 import type { BroodCalendar } from './calendar.ts';
@@ -46,7 +47,7 @@ function workedOut(
   const last = before.at(-1) ?? null;
   const read = combRead(row.body);
   const comb = state.combs.get(row.comb) ?? null;
-  const past = { firstCells: firstCells(colony, comb, before[0]?.row ?? row, book), last };
+  const past = { firstCells: firstCells(colony, comb, book), last };
   const built = builtBy(row, read, last?.built ?? null);
   return { row, visit: visit.id, day: visit.day, read, split: splitContents(read, possibleAges(past, visit.day, calendar), calendar, book), built };
 }
@@ -61,13 +62,20 @@ function builtBy(row: ReadingRow, read: CombRead, known: number | null): number 
 
 const eighths = 8;
 
-/** A comb that a hived swarm built itself cannot hold anything older than its first cells. */
-function firstCells(colony: Colony, comb: Comb | null, first: ReadingRow, book: FigureBook): Day | null {
+/**
+ * On the combs of a hived swarm nothing can be older than its first eggs: neither on those that have
+ * never hung elsewhere, nor on those that hung there before, which nobody tended. A comb given later
+ * may hold any.
+ */
+function firstCells(colony: Colony, comb: Comb | null, book: FigureBook): Day | null {
   const lag = Math.round(value(book, 'swarm-first-cells'));
   if (comb?.born) return addDays(comb.born.earliest, lag);
-  const placing = comb?.placings[0];
-  const ownWork = colony.origin === 'swarm' && placing !== undefined && placing.entry === first.entry && placing.from >= colony.began.earliest;
-  return ownWork ? addDays(colony.began.earliest, lag) : null;
+  const hived = colony.stays[0];
+  if (colony.origin !== 'swarm' || comb === null || hived === undefined) return null;
+  const here = (spot: Spot | null): boolean => spot?.kind === 'place' && spot.hive === hived.hive;
+  const first = comb.placings[0];
+  const own = first !== undefined && here(first.spot) && first.from >= hived.from;
+  return own || here(spotOn(comb, hived.from)) ? addDays(hived.from, lag) : null;
 }
 
 /** The colony's own visits and, when any of its combs has hung elsewhere, those of the colonies that read it there. */

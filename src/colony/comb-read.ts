@@ -23,17 +23,26 @@ export interface CombRead {
 }
 
 export function combRead(body: Reading): CombRead {
-  const part = (pick: (face: FaceReading) => number | null | undefined): number | null => {
-    const read = body.faces.map(pick).filter((eighths): eighths is number => typeof eighths === 'number');
-    return read.length === 0 ? null : read.reduce((a, b) => a + b, 0) / read.length / eighthsInWhole;
-  };
-  const whole = body.faces.length > 1 || body.faces[0]?.face === 'both';
+  const { faces } = body;
   return {
-    brood: part((face) => face.brood8), food: part((face) => face.food8), drone: part((face) => face.drone8),
-    sealedFood: part((face) => face.sealedFood8), bees: part((face) => face.bees8),
+    brood: part(faces, 'brood8'), food: part(faces, 'food8'), drone: part(faces, 'drone8'), sealedFood: part(faces, 'sealedFood8'),
+    bees: part(faces, 'bees8'),
     youngest: body.eggs === 'seen' ? 'egg' : body.youngest,
     noEggs: body.eggs === 'none seen' && body.youngest !== 'egg',
     combClass: body.combClass ?? null,
-    facesRead: whole ? 2 : 1,
+    facesRead: faces.length > 1 || faces[0]?.face === 'both' ? 2 : 1,
   };
+}
+
+/** The mean of the faces on which it was read, as a share of the whole; null when on none. */
+function part(faces: readonly FaceReading[], name: 'brood8' | 'food8' | 'drone8' | 'sealedFood8' | 'bees8'): number | null {
+  let read = 0;
+  let eighths = 0;
+  for (const face of faces) {
+    const found = face[name];
+    if (typeof found !== 'number') continue;
+    read += 1;
+    eighths += found;
+  }
+  return read === 0 ? null : eighths / read / eighthsInWhole;
 }

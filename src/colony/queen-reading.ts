@@ -15,16 +15,19 @@ export function queenReading(
 ): QueenReading {
   const looked = evidence.findLast((seen) => seen.eggs !== 'not looked') ?? null;
   const staged = evidence.findLast((seen) => seen.youngest !== null) ?? null;
-  const virgin = virginOf(story.open, cells);
-  const state = stateOf(looked, story, cells, virgin, day, book);
+  const expected = virginOf(story.open, cells);
+  const state = stateOf(looked, story, cells, expected, day, book);
+  // Where no daughter is to be expected any more, no day is hers.
+  const virgin = state === 'laying workers' || state === 'none' || state === 'drone layer' ? null : expected;
+  const open = virgin === null && expected !== null ? null : story.open;
   const { lastLaid } = story;
   return {
     state, eggs: looked?.eggs ?? 'not looked', youngest: staged?.youngest ?? null,
     lastLaid: lastLaid?.window ?? null,
     contradictory: story.impossibleEggs || (lastLaid?.contradictory ?? false),
     virginDays: virgin === null ? null : { earliest: virgin.earliest, latest: addDays(virgin.latest, value(book, 'queen-first-egg-age')) },
-    firstEggs: story.open?.firstEggs ?? (virgin === null ? null : afterVirgin(virgin, book)),
-    nextTelling: nextTelling(story.open, virgin, looked, state, day, book),
+    firstEggs: open?.firstEggs ?? (virgin === null ? null : afterVirgin(virgin, book)),
+    nextTelling: nextTelling(open, virgin, looked, state, day, book),
     from: [...new Set([...(lastLaid?.from ?? looked?.from ?? []), ...(story.open?.entries ?? [])])],
   };
 }

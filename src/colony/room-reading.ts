@@ -6,7 +6,7 @@
 import { type FigureBook, rangeOf } from '../figures/book.ts';
 import { faceDm2, type HiveMeasures, perCombDm2 } from '../hive/hive-measures.ts';
 import { addDays, type Day } from '../numbers/day.ts';
-import { type Range, scaleRange, timesRange } from '../numbers/range.ts';
+import { type Range, scaleRange } from '../numbers/range.ts';
 import type { Window } from '../numbers/window.ts';
 import type { BroodCalendar } from './calendar.ts';
 import { isBroodBar, type CombTotals } from './totals.ts';
@@ -25,12 +25,13 @@ export function roomReading(
   const empty = totals.emptyInBrood.total;
   const nectar = rangeOf(book, 'nectar-cells-per-day');
   const coming = comingFree(bars, measures, calendar, book);
-  const known = totals.sealed.total.likely + totals.emerging.total.likely;
-  const spread = known > 0 ? relative(timesRange(totals.sealed.total.likely > 0 ? totals.sealed.total : totals.emerging.total, one)) : one;
-  const first = coming[0] ?? 0;
+  const sealed = totals.sealed.total.likely > 0 ? totals.sealed.total : totals.egg.total;
+  const spread = sealed.likely > 0 ? relative(sealed) : one;
+  const sealedDays = calendar.workerDays - calendar.sealedFrom;
+  const mean = coming.slice(0, sealedDays).reduce((sum, cells) => sum + cells, 0) / sealedDays;
   return {
-    empty, emergingPerDay: scaleRange(spread, first), laidPerDay: laid, nectarPerDay: nectar,
-    fullOn: fullOn(empty, coming, spread, laid, nectar, calendar, day),
+    empty, emergingPerDay: scaleRange(spread, mean), laidPerDay: laid, nectarPerDay: nectar,
+    fullOn: fullOn(empty, coming, spread, laid.likely, nectar, calendar, day),
     bareBars: bareBars(bars, book),
   };
 }
@@ -46,24 +47,26 @@ function comingFree(bars: readonly NestBar[], measures: HiveMeasures, calendar: 
   }, 0));
 }
 
+/**
+ * Brood and laying come from one reading and err together: both are taken at the low end, as read,
+ * and at the high end. Empty cells and nectar err apart: the earliest day has few and much.
+ */
 function fullOn(
-  empty: Range, coming: readonly number[], spread: Range, laid: Range, nectar: Range, calendar: BroodCalendar, day: Day,
+  empty: Range, coming: readonly number[], spread: Range, laid: number, nectar: Range, calendar: BroodCalendar, day: Day,
 ): Window | null {
-  // Brood that dies leaves its cell too; what is laid from now on is back after a whole brood and a rest.
-  const ahead = (laidPerDay: number, factor: number): readonly number[] => {
-    const round = calendar.workerDays + calendar.relayDays;
-    return Array.from({ length: broodsAhead * calendar.workerDays }, (_, i) => {
-      const known = coming[i] ?? (i >= round ? laidPerDay : 0);
-      const back = i < coming.length ? known * factor : known;
-      return back;
-    });
-  };
-  const soonest = roomLeft(empty.low, ahead(laid.high, spread.low), laid.high, nectar.high).fullOnDay;
-  const likely = roomLeft(empty.likely, ahead(laid.likely, 1), laid.likely, nectar.likely).fullOnDay;
-  if (soonest === null || likely === null) return null;
   const most = broodsAhead * calendar.workerDays;
-  const latest = roomLeft(empty.high, ahead(laid.low, spread.high), laid.low, nectar.low).fullOnDay ?? most;
-  return { earliest: addDays(day, Math.min(soonest, likely)), latest: addDays(day, Math.max(latest, likely)) };
+  const round = calendar.workerDays + calendar.relayDays;
+  const on = (cells: number, factor: number, nectarCells: number): number => {
+    // What is laid from now on is back after a whole brood and a rest; brood that dies leaves its cell too.
+    const free = Array.from({ length: most }, (_, i) => (coming[i] ?? (i >= round ? laid : 0)) * factor);
+    return roomLeft(cells, free, laid * factor, nectarCells).fullOnDay ?? most;
+  };
+  const ends = [spread.low, 1, spread.high];
+  const likely = on(empty.likely, 1, nectar.likely);
+  if (likely === most) return null;
+  const earliest = Math.min(likely, ...ends.map((factor) => on(empty.low, factor, nectar.high)));
+  const latest = Math.max(likely, ...ends.map((factor) => on(empty.high, factor, nectar.low)));
+  return { earliest: addDays(day, earliest), latest: addDays(day, latest) };
 }
 
 /** Bare bars, and the empty part of combs outside the brood, in bars. */

@@ -8,21 +8,21 @@ import { type Content, contents, type Ink, type Shares } from '../hive/contents.
 import { assert } from '../numbers/assert.ts';
 import type { Range } from '../numbers/range.ts';
 import type { BroodCalendar } from './calendar.ts';
-import { type CombCells, noCells, sharesOf } from './comb-cells.ts';
+import { type CombCells, noCells } from './comb-cells.ts';
 import type { CombRead } from './comb-read.ts';
 
 /** True when brood of that age in days can be on the comb; see `possible-ages.ts`. */
 export type Possible = (age: number) => boolean;
 
 export interface CombSplit {
-  readonly cells: CombCells;
   readonly shares: Shares;
-  /** Share of each content from rounding and from what was not looked at; the reader's own error is not in it. */
-  readonly ranges: Readonly<Record<Content, Range>>;
   /** guessed, when brood or food was not read at all. */
   readonly ink: Ink;
   /** The stages read cannot be there by what was read before: the eye was believed. */
   readonly surprising: boolean;
+  readonly areas: Areas;
+  /** By age in days: 1 where worker brood of that age is taken to be, else 0. */
+  readonly ages: readonly number[];
 }
 
 /** Normal quantile of .9: between minus and plus this many standard deviations lie eight of ten. */
@@ -32,22 +32,40 @@ export const eightOfTen = 1.2816;
 export function splitContents(read: CombRead, possible: Possible, calendar: BroodCalendar, book: FigureBook): CombSplit | null {
   const areas = areasOf(read, book);
   if (areas === null) return null;
-  const { brood, food } = areas;
-  const dronePart = droneOf(read, brood, book);
-  const worker = brood - dronePart;
-  const ages = workerAges(read, possible, calendar);
-  const cells = noCells(calendar);
-  ages.weights.forEach((weight, age) => { cells.worker[age] = worker * weight; });
-  cells.drone.fill(dronePart / calendar.droneDays);
-  const foods = foodOf(read, brood, food, book);
-  const empty = Math.max(0, 1 - brood - food);
-  const rested = restUp(cells, empty);
-  const split: CombCells = { ...cells, ...foods, empty: empty - rested };
-  const shares = sharesOf(split, calendar);
-  return { cells: split, shares, ranges: rangesOf(shares, read, areas, book), ink: areas.ink, surprising: ages.surprising };
+  const drone = droneOf(read, areas.brood, book);
+  const { ages, surprising } = workerAges(read, possible, calendar);
+  const each = eachAge(areas.brood - drone, ages);
+  const stage = (from: number, to: number): number => {
+    let days = 0;
+    for (let age = from; age < to; age += 1) days += ages[age] ?? 0;
+    return days * each;
+  };
+  const shares: Shares = {
+    ...foodOf(read, areas.brood, areas.food, book), empty: Math.max(0, 1 - areas.brood - areas.food), drone,
+    emerging: stage(calendar.emergingFrom, calendar.workerDays), sealed: stage(calendar.sealedFrom, calendar.emergingFrom),
+    larva: stage(calendar.eggEnd, calendar.sealedFrom), egg: stage(0, calendar.eggEnd),
+  };
+  return { shares, ink: areas.ink, surprising, areas, ages };
 }
 
-interface Areas { readonly brood: number; readonly food: number; readonly broodRead: boolean; readonly foodRead: boolean; readonly ink: Ink }
+/** The same comb by days of age, to be carried to another day. */
+export function cellsOf(split: CombSplit, calendar: BroodCalendar): CombCells {
+  const { shares, areas, ages } = split;
+  const cells = noCells(calendar);
+  const each = eachAge(areas.brood - shares.drone, ages);
+  ages.forEach((there, age) => { cells.worker[age] = there * each; });
+  cells.drone.fill(shares.drone / calendar.droneDays);
+  const rested = restUp(cells, shares.empty);
+  return { ...cells, honey: shares.honey, nectar: shares.nectar, bread: shares.bread, empty: shares.empty - rested };
+}
+
+function eachAge(worker: number, ages: readonly number[]): number {
+  let days = 0;
+  for (const there of ages) days += there;
+  return days === 0 ? 0 : worker / days;
+}
+
+export interface Areas { readonly brood: number; readonly food: number; readonly broodRead: boolean; readonly foodRead: boolean; readonly ink: Ink }
 
 /** What one ruler left open is halved between what the other left: a middle, not a reading. */
 function areasOf(read: CombRead, book: FigureBook): Areas | null {
@@ -69,16 +87,23 @@ function droneOf(read: CombRead, brood: number, book: FigureBook): number {
   return brood * value(book, read.combClass === 'mostly drone' ? 'drone-share-mostly' : 'drone-share-unread');
 }
 
-/** Weights by age in days that sum to 1: even over the ages that the youngest stage and the past allow. */
-function workerAges(read: CombRead, possible: Possible, calendar: BroodCalendar): { readonly weights: readonly number[]; readonly surprising: boolean } {
+/** The ages over which the brood is taken as laid evenly: those that the youngest stage and the past allow. */
+function workerAges(read: CombRead, possible: Possible, calendar: BroodCalendar): { readonly ages: readonly number[]; readonly surprising: boolean } {
   const from = youngestAge(read, calendar);
-  const all = Array.from({ length: calendar.workerDays }, (_, age) => age);
-  const seen = all.filter((age) => age >= from);
-  const allowed = seen.filter(possible);
-  const used = new Set(allowed.length > 0 ? allowed : seen);
-  const eggsOnly = read.youngest === 'egg' && !all.slice(0, calendar.eggEnd).some((age) => used.has(age));
-  if (eggsOnly) for (let age = 0; age < calendar.eggEnd; age += 1) used.add(age);
-  return { weights: all.map((age) => (used.has(age) ? 1 / used.size : 0)), surprising: allowed.length === 0 || eggsOnly };
+  const ages: number[] = [];
+  let allowed = 0;
+  let eggs = 0;
+  for (let age = 0; age < calendar.workerDays; age += 1) {
+    const there = age >= from && possible(age) ? 1 : 0;
+    ages.push(there);
+    allowed += there;
+    if (age < calendar.eggEnd) eggs += there;
+  }
+  const none = allowed === 0;
+  if (none) for (let age = from; age < calendar.workerDays; age += 1) ages[age] = 1;
+  const eggsMissing = !none && read.youngest === 'egg' && eggs === 0;
+  if (eggsMissing) ages.fill(1, 0, calendar.eggEnd);
+  return { ages, surprising: none || eggsMissing };
 }
 
 /** The least age of brood, in days, that the reading leaves; with nothing looked for, from the egg on. */
@@ -109,7 +134,9 @@ function restUp(cells: CombCells, empty: number): number {
   return each * days;
 }
 
-function rangesOf(shares: Shares, read: CombRead, areas: Areas, book: FigureBook): Record<Content, Range> {
+/** Share of each content from rounding and from what was not looked at; the reader's own error is not in it. */
+export function contentRanges(split: CombSplit, read: CombRead, book: FigureBook): Readonly<Record<Content, Range>> {
+  const { shares, areas } = split;
   const rounding = eightOfTen * value(book, 'eighth-rounding') * Math.sqrt(2 / read.facesRead);
   const { brood, food } = areas;
   const droneMost = read.drone !== null ? null : brood * rangeOf(book, read.combClass === 'mostly drone' ? 'drone-share-mostly' : 'drone-share-unread').high;

@@ -91,10 +91,10 @@ function unknownPart(read: readonly NestBar[], what: Quantity, combKnown: boolea
 function shareRange(bar: NestBar, content: Content): Range {
   const { shares } = bar.view;
   const split = bar.reading?.split;
-  if (shares === null || !split) return nothing;
+  if (shares === null || bar.ranges === null || !split) return nothing;
   const likely = shares[content];
-  const was = split.ranges[content];
-  if (split.cells === bar.cells) return was;
+  const was = bar.ranges[content];
+  if (split.shares === shares) return was;
   const rounding = Math.max(was.likely - was.low, was.high - was.likely);
   const half = was.likely > 0 ? (likely / was.likely) * rounding : Math.min(rounding, likely);
   return { low: Math.max(0, likely - half), likely, high: Math.min(1, likely + Math.max(half, was.likely === 0 ? was.high : 0)) };

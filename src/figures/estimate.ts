@@ -53,8 +53,9 @@ export const estimateFigures = [
     basis: { kind: 'our choice', why: 'after months the last reading tells little more than the size of the comb' },
   }),
   figure({
-    key: 'swarm-first-cells', title: 'From hiving a swarm on bare bars to the first cell that can hold an egg', topic: 'swarms', value: 1,
-    low: 1, high: 3, unit: 'd', when: 'no comb in the hive', basis: { kind: 'our choice', why: 'wax is drawn on the first night; an egg needs half a cell' },
+    key: 'swarm-first-cells', title: 'From hiving a swarm to its first eggs, at the soonest', topic: 'swarms', value: 1,
+    low: 1, high: 3, unit: 'd', when: 'a laying queen, on bare bars or drawn comb',
+    basis: { kind: 'our choice', why: 'swarms are hived by day and draw wax on the first night; an egg needs half a cell' },
   }),
   figure({
     key: 'building-share', title: 'Built share of a comb that is called building', topic: 'comb', value: 0.4, low: 0.1, high: 0.8, unit: 'share',
