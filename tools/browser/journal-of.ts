@@ -17,7 +17,7 @@ const readAll = `(async () => {
     const database = await settled(indexedDB.open(name));
     for (const store of database.objectStoreNames) {
       for (const row of await settled(database.transaction(store).objectStore(store).getAll())) {
-        const entry = row && row.entry ? row.entry : row;
+        const entry = row && typeof row.text === 'string' ? JSON.parse(row.text) : row;
         if (entry && typeof entry.id === 'string' && typeof entry.kind === 'string' && 'body' in entry) found.set(entry.id, entry);
       }
     }
