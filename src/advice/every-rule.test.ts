@@ -10,6 +10,7 @@ import { advise } from './advise.ts';
 import { aView, facts, rolledFacts } from './for-tests.ts';
 import { rules } from './list.ts';
 import type { Facts } from './rule.ts';
+import { virginDaysOf } from './view-facts.ts';
 import { actsOf, clash, weigh } from './weigh.ts';
 
 const dice = fc.array(fc.nat({ max: 2 ** 30 }), { minLength: 60, maxLength: 60 });
@@ -163,7 +164,7 @@ test('A7 nothing is opened on a virgin’s days', () => {
   fc.assert(
     fc.property(dice, (numbers) => {
       const given = factsOf(numbers);
-      const harm = given.view.queen.virginDays;
+      const harm = virginDaysOf(given.view);
       if (harm === null || given.view.day < harm.earliest || given.view.day > harm.latest) return;
       for (const advice of advise(given).kept) {
         const overlaps = advice.window.earliest <= harm.latest && advice.window.latest >= given.view.day;

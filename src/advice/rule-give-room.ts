@@ -4,7 +4,7 @@
  */
 import type { RoomReading } from '../colony/view.ts';
 import { value } from '../figures/book.ts';
-import { addDays, daysBetween, later } from '../numbers/day.ts';
+import { addDays, earlier, later } from '../numbers/day.ts';
 import type { Celsius } from '../numbers/units.ts';
 import { holds, type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Cite, Forbid, Saying } from './advice.ts';
@@ -20,6 +20,7 @@ import {
   windowSlot,
 } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
+import { inBuildingSeason } from './season.ts';
 import { broodEdge, broodPlaces, lastOpening, nestEntries, outsideHarm, weatherCite } from './view-facts.ts';
 import { weights } from './weights.ts';
 
@@ -30,10 +31,10 @@ export const giveRoom: Rule = {
     const { view, book } = facts;
     const room = view.room;
     const edge = broodEdge(view, book);
-    if (room === null || room.fullOn === null || edge === null) return [];
-    if (daysBetween(view.day, room.fullOn.earliest) > value(book, 'room-warn-days')) return [];
+    if (room === null || room.fullOn === null || edge === null || !inBuildingSeason(facts)) return [];
+    if (daysLeft(room) > value(book, 'room-warn-days')) return [];
     if (unbuiltBars(facts) >= value(book, 'most-unbuilt-bars')) return [];
-    const found = outsideHarm(facts, barWindow(facts, room.fullOn));
+    const found = outsideHarm(facts, barWindow(facts, room, room.fullOn));
     if (found === null) return [];
     if (edge < 1 || edge > view.hiveBars) return [troughFull(facts, room, found)];
     const low = facts.weather?.lowC ?? null;
@@ -44,7 +45,7 @@ export const giveRoom: Rule = {
 
 function giveBar(facts: Facts, room: RoomReading, edge: number, found: Window): Advice {
   const { view } = facts;
-  const gone = daysLeft(facts, room) === 0;
+  const gone = daysLeft(room) === 0;
   const place = placeSlot(edge, nestCite(facts));
   return {
     rule: 'give-room',
@@ -154,23 +155,28 @@ function reasons(facts: Facts, room: RoomReading): readonly Saying[] {
       nectar: rangeSlot(room.nectarPerDay, 'per day', cite),
     }),
     saying('room.empty', { cells: rangeSlot(room.empty, 'cells', cite) }),
+    ...(room.fullOn === null ? [] : [saying('room.runs-out', { window: windowSlot(room.fullOn, cite) })]),
   ];
 }
 
 function when(facts: Facts, room: RoomReading, found: Window): Saying['slots'] {
   const cite = nestCite(facts);
-  return { window: windowSlot(found, cite), days: numberSlot(daysLeft(facts, room), 'days', cite) };
+  return { window: windowSlot(found, cite), days: numberSlot(daysLeft(room), 'days', cite) };
 }
 
-/** Whole days until the cells may be gone; 0 when they are. */
-function daysLeft({ view }: Facts, room: RoomReading): number {
-  return room.fullOn === null ? 0 : Math.max(0, daysBetween(view.day, room.fullOn.earliest));
+/** Whole days for which the likely number of empty cells lasts at the likely rates; endless when they do not get fewer. */
+function daysLeft({ empty, laidPerDay, nectarPerDay, emergingPerDay }: RoomReading): number {
+  const fewerPerDay = laidPerDay.likely + nectarPerDay.likely - emergingPerDay.likely;
+  if (empty.likely <= 0) return 0;
+  return fewerPerDay <= 0 ? Infinity : Math.floor(empty.likely / fewerPerDay);
 }
 
-/** From the day a bar has to hang in so that it is drawn in time, to the last day on which cells may last. */
-function barWindow({ view, book }: Facts, fullOn: Window): Window {
-  const earliest = later(view.day, addDays(fullOn.earliest, -value(book, 'bar-draw-days')));
-  return { earliest, latest: later(earliest, fullOn.latest) };
+/** From the day a bar has to hang in so that it is drawn in time, to a few days after the cells likely run out. */
+function barWindow({ view, book }: Facts, room: RoomReading, fullOn: Window): Window {
+  const likely = later(fullOn.earliest, addDays(view.day, daysLeft(room)));
+  const earliest = later(view.day, addDays(likely, -value(book, 'bar-draw-days')));
+  const latest = earlier(fullOn.latest, addDays(likely, value(book, 'act-soon-days')));
+  return { earliest, latest: later(earliest, latest) };
 }
 
 function unbuiltBars({ view, book }: Facts): number {

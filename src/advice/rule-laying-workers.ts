@@ -55,7 +55,7 @@ function advice(
     places: [],
     window,
     say: saying(`layers.${key}`, { window: windowSlot(window, cite) }),
-    reasons: [...seen.map(seenSaying), ...laid(facts, cite), ...why(facts, key)],
+    reasons: [...seen.map(seenSaying), ...(key === 'again' ? laid(facts, cite) : []), ...why(facts, key)],
     chance: null,
     wouldChange: [saying('layers.change-single'), saying('layers.change-worker')],
     forbids: key === 'drone' ? [] : [{ act: 'requeen', window: until, why: saying(`layers.dont-requeen-${key}`) }],

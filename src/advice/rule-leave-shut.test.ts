@@ -62,7 +62,7 @@ test('A24 a cold day forbids lifting brood, a colder one a glance as well; an un
 test('A24 a hive just opened rests a week, unless a need is stronger', () => {
   const view = aView();
   assert.deepEqual(said(facts(view)), [
-    'Leave shut until 18 May: opened on 12 May, and nothing seen then asks for more.',
+    'Leave shut until 18 May: opened on 12 May, and nothing calls for a look sooner.',
   ]);
   assert.deepEqual(
     advise(facts(view)).kept.map((advice) => advice.rule),

@@ -9,7 +9,7 @@ import { holds, type Window, windowOf } from '../numbers/window.ts';
 import type { Act, Advice, Cite, Forbid, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, fromEntries, numberSlot, placesSlot, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
-import { isColdToday, lastOpening, weatherCite } from './view-facts.ts';
+import { isColdToday, lastOpening, virginDaysOf, weatherCite } from './view-facts.ts';
 import { weights } from './weights.ts';
 
 export const leaveShut: Rule = {
@@ -23,7 +23,8 @@ export const leaveShut: Rule = {
 
 function virgin(facts: Facts): Advice | null {
   const { queen, cells } = facts.view;
-  if (queen.virginDays === null || !holds(queen.virginDays, facts.view.day)) return null;
+  const days = virginDaysOf(facts.view);
+  if (days === null || !holds(days, facts.view.day)) return null;
   const cite = fromEntries(queen.from, 'queen-first-egg-age', 'queen-total-days');
   const seen =
     cells === null || cells.places.length === 0
@@ -31,9 +32,9 @@ function virgin(facts: Facts): Advice | null {
       : [saying('shut.cells', { places: placesSlot(cells.places, fromEntries(cells.from, 'queen-total-days')) })];
   const due = queen.firstEggs === null ? [] : [saying('eggs.due', { window: windowSlot(queen.firstEggs, cite) })];
   const laid = queen.lastLaid === null ? [] : [saying('eggs.last-laid', { window: windowSlot(queen.lastLaid, cite) })];
-  const window = windowOf(facts.view.day, queen.virginDays.latest);
+  const window = windowOf(facts.view.day, days.latest);
   return shut(facts, window, {
-    say: saying('shut.virgin', { day: daySlot(window.latest, cite), window: windowSlot(queen.virginDays, cite) }),
+    say: saying('shut.virgin', { day: daySlot(window.latest, cite), window: windowSlot(days, cite) }),
     reasons: [...seen, ...laid, ...due, saying('shut.virgin-why')],
     wouldChange: [saying('shut.change-eggs')],
     why: saying('shut.virgin-why'),

@@ -8,7 +8,7 @@ import { windowOf } from '../numbers/window.ts';
 import type { Advice, Chance, Cite, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, figureRange, fromEntries, numberSlot, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
-import { lastOpening, outsideHarm, soon } from './view-facts.ts';
+import { lastOpening, outsideHarm, soon, virginDaysOf } from './view-facts.ts';
 import { weights } from './weights.ts';
 
 export const noEggs: Rule = {
@@ -85,7 +85,8 @@ function testComb(facts: Facts, seenOn: Day, seenCite: Cite): Advice | null {
 
 /** So long after the last laying that neither open brood nor a daughter's eggs are still to come. */
 function isTestDue({ view, book }: Facts): boolean {
-  const { lastLaid, firstEggs, virginDays } = view.queen;
+  const { lastLaid, firstEggs } = view.queen;
+  const virginDays = virginDaysOf(view);
   if (lastLaid === null) return false;
   const hopeless = addDays(lastLaid.latest, value(book, 'hopeless-after-days')) <= view.day;
   const waiting =

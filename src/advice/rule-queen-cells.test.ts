@@ -79,3 +79,15 @@ test('A22 cells that were cut since are not spoken of', () => {
   const events = [{ day: '2014-05-12', entry: 'cut', event: { kind: 'cells cut' } }] as const;
   assert.deepEqual(queenCells.advise(facts(aView({ cells: cellsOf(), events, visits: [visit('2014-05-12')] }))), []);
 });
+
+test('A22 after a swarm that the journal tells of, the cells hold the next queen: hive and cells are left alone', () => {
+  const event = { kind: 'swarm left', window: span('2014-05-12'), child: null, hived: false } as const;
+  const events = [{ day: '2014-05-12', entry: 'left', event }];
+  const [advice] = queenCells.advise(facts(aView({ cells: cellsOf({ counts: counts(0, 4) }), events })));
+  assert.equal(advice?.verb, 'leave shut');
+  assert.match(
+    say(advice.say, manner),
+    /alone between 16 and 29 May: the swarm has left, and the next queen is in them\.$/,
+  );
+  assert.ok(advice.reasons.some((reason) => say(reason, manner) === 'The swarm left on 12 May.'));
+});

@@ -5,12 +5,23 @@
  */
 import type { CellsReading, ColonyView } from '../colony/view.ts';
 import { value } from '../figures/book.ts';
-import { addDays, type Day, later } from '../numbers/day.ts';
+import { addDays, type Day, daysBetween, later } from '../numbers/day.ts';
 import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Cite, Forbid, Saying } from './advice.ts';
-import { figureNumber, fromEntries, numberSlot, placesSlot, saying, term, windowSlot } from './cited.ts';
+import {
+  byEntry,
+  daySlot,
+  figureNumber,
+  figureRange,
+  fromEntries,
+  numberSlot,
+  placesSlot,
+  saying,
+  term,
+  windowSlot,
+} from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
-import { isColdToday, lastEvent, soon } from './view-facts.ts';
+import { isColdToday, lastEvent, soon, virginDaysOf } from './view-facts.ts';
 import { weights } from './weights.ts';
 
 export const queenCells: Rule = {
@@ -21,6 +32,7 @@ export const queenCells: Rule = {
     if (cells === null) return [];
     const { likelyKind } = cells;
     const { eggs } = facts.view.queen;
+    if (swarmLeft(facts) !== null) return [leaveThem(facts, cells)];
     if (likelyKind === 'supersedure' || likelyKind === 'emergency' || eggs === 'none seen')
       return [leaveThem(facts, cells)];
     if (eggs === 'not looked') return [lookFirst(facts, cells)];
@@ -37,30 +49,53 @@ function standingCells(view: ColonyView): CellsReading | null {
   return cut !== null && (read === undefined || cut.day >= read.day) ? null : cells;
 }
 
-/** Cells of a colony that replaces its queen, or that was seen without eggs. */
+/** The swarm from these cells, where the journal says that it left. */
+function swarmLeft({ view, book }: Facts): ColonyView['events'][number] | null {
+  const left = lastEvent(view, 'swarm left');
+  return left !== null && daysBetween(left.day, view.day) <= value(book, 'queen-total-days') ? left : null;
+}
+
+/** Cells of a colony that replaces its queen, that was seen without eggs, or whose swarm has left. */
 function leaveThem(facts: Facts, cells: CellsReading): Advice {
   const { view, book } = facts;
+  const left = swarmLeft(facts);
+  const kind = left !== null ? 'after-swarm' : cells.likelyKind;
+  const key = kind === 'supersedure' || kind === 'emergency' || kind === 'after-swarm' ? kind : 'only';
   const end = cells.virginEmerges?.latest ?? addDays(view.day, value(book, 'virgin-emerges-after-sealing'));
-  const window = windowOf(view.day, later(view.day, end));
-  const kind = cells.likelyKind;
-  const key = kind === 'supersedure' || kind === 'emergency' ? kind : 'only';
+  const window = windowOf(
+    view.day,
+    key === 'supersedure' ? later(view.day, end) : untilMated(view, later(view.day, end)),
+  );
+  const gone =
+    left === null
+      ? []
+      : [
+          saying('cells.left-on', { day: daySlot(left.day, byEntry(left.entry)) }),
+          saying('cells.after-swarm', { days: figureRange(book, 'after-swarm-days', 'days') }),
+        ];
   return {
     ...base(facts, cells),
-    verb: kind === 'supersedure' ? 'no visit' : 'leave shut',
+    verb: key === 'supersedure' ? 'no visit' : 'leave shut',
     act: 'wait',
     window,
     say: saying(`cells.leave-${key}`, {
       places: placesSlot(cells.places, cite(cells)),
       window: windowSlot(window, cite(cells)),
     }),
-    reasons: [counted(cells), saying(`cells.why-${key}`), ...emerges(cells)],
-    wouldChange: [saying(kind === 'supersedure' ? 'cells.change-more' : 'cells.change-eggs')],
+    reasons: [counted(cells), ...gone, saying(`cells.why-${key}`), ...emerges(cells)],
+    wouldChange: [saying(key === 'supersedure' ? 'cells.change-more' : 'cells.change-eggs')],
     forbids:
-      kind === 'supersedure'
+      key === 'supersedure'
         ? [dontCut(window, key)]
         : [dontCut(window, key), { act: 'open', window, why: saying('cells.dont-open') }],
     weight: weights.leaveCells,
   };
+}
+
+/** To the end of the virgin's days where they follow without a gap: the hive is then shut in one stretch. */
+function untilMated(view: ColonyView, end: Day): Day {
+  const days = virginDaysOf(view);
+  return days !== null && days.earliest <= addDays(end, 1) ? later(end, days.latest) : end;
 }
 
 /** Cells without a look for eggs: which kind they are cannot be said, and none is to be cut. */

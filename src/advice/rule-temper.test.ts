@@ -54,3 +54,18 @@ test('A28 bees of the queen before tell nothing of the new one; a calm last visi
   );
   assert.deepEqual(temper.advise(facts(aView({ visits: [...visits, visit('2014-05-14')] }))), []);
 });
+
+test('A28 a queen who came with her swarm answers for her own bees, and visits before a new queen’s own bees count for nobody', () => {
+  const visits = [edgy('2014-05-02'), edgy('2014-05-12')];
+  const came = { kind: 'queen began', queen: 'q', how: 'came with the swarm' } as const;
+  const swarm = aView({
+    visits,
+    queenSince: span('2014-04-25'),
+    events: [{ day: '2014-04-25', entry: 'hived', event: came }],
+  });
+  assert.deepEqual(
+    temper.advise(facts(swarm)).map((advice) => advice.act),
+    ['requeen'],
+  );
+  assert.deepEqual(temper.advise(facts(aView({ day: '2014-06-24', visits, queenSince: span('2014-04-25') }))), []);
+});

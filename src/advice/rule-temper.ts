@@ -9,11 +9,15 @@ import { windowOf } from '../numbers/window.ts';
 import type { Advice, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, fromEntries, numberSlot, saying, term, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
+import { lastEvent } from './view-facts.ts';
 import { weights } from './weights.ts';
 
 const bad: readonly string[] = ['edgy', 'stinging'];
 /** Notes that name another cause than the colony. */
 const excuses: readonly string[] = ['after rain', 'robbing about', 'dropped a comb'];
+
+/** Ways a reign begins in which the bees are her own from the first day. */
+const cameWithHerBees: readonly string[] = ['came with the swarm', 'found'];
 
 export const temper: Rule = {
   key: 'temper',
@@ -24,11 +28,12 @@ export const temper: Rule = {
     if (last === undefined || !isBad(last)) return [];
     const own = apart(
       facts,
-      judged.filter((visit) => isBad(visit) && !isExcused(visit)),
+      judged.filter((visit) => isBad(visit) && !isExcused(visit) && isOfThisQueen(facts, visit)),
     );
     const enough = own.length >= value(facts.book, 'temper-bad-visits');
+    if (!isOfThisQueen(facts, last)) return oldQueensBees(facts, last);
     if (!enough) return [watch(facts, last, own)];
-    return [queenIsNew(facts) ? oldQueensBees(facts, last) : thinkOfQueen(facts, own)];
+    return [thinkOfQueen(facts, own)];
   },
 };
 
@@ -66,13 +71,14 @@ function watch(facts: Facts, last: VisitSummary, own: readonly VisitSummary[]): 
   };
 }
 
-function oldQueensBees(facts: Facts, last: VisitSummary): Advice {
+function oldQueensBees(facts: Facts, last: VisitSummary): readonly Advice[] {
   const { view, book } = facts;
   const since = view.queenSince?.latest ?? view.day;
   const full = addDays(since, value(book, 'requeened-full-days'));
-  const window = windowOf(view.day, full > view.day ? full : view.day);
+  if (full < view.day) return [];
+  const window = windowOf(view.day, full);
   const cite = fromEntries([last.entry], 'requeened-full-days');
-  return {
+  const advice: Advice = {
     ...base(facts, last),
     act: 'wait',
     window,
@@ -92,6 +98,7 @@ function oldQueensBees(facts: Facts, last: VisitSummary): Advice {
     forbids: [{ act: 'requeen', window, why: saying('temper.dont-requeen-new') }],
     weight: weights.temperOnce,
   };
+  return [advice];
 }
 
 function thinkOfQueen(facts: Facts, own: readonly VisitSummary[]): Advice {
@@ -169,8 +176,13 @@ function apart({ book }: Facts, visits: readonly VisitSummary[]): readonly Visit
   return kept.toReversed();
 }
 
-function queenIsNew({ view, book }: Facts): boolean {
-  return view.queenSince !== null && daysBetween(view.queenSince.latest, view.day) < value(book, 'requeened-full-days');
+/** False while most bees of the visit's day were daughters of the queen before. */
+function isOfThisQueen({ view, book }: Facts, visit: VisitSummary): boolean {
+  const began = lastEvent(view, 'queen began')?.event;
+  if (began?.kind === 'queen began' && cameWithHerBees.includes(began.how)) return true;
+  return (
+    view.queenSince === null || daysBetween(view.queenSince.latest, visit.day) >= value(book, 'requeened-full-days')
+  );
 }
 
 function isBad(visit: VisitSummary): boolean {

@@ -10,7 +10,7 @@ import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, figureRange, fromEntries, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
-import { inSwarmSeason, inVisitSeason, isVisitMonth } from './season.ts';
+import { inSwarmSeason, inVisitSeason, isVisitMonth, winterBetween } from './season.ts';
 import { lastEvent, lastOpening, outsideHarm, soon } from './view-facts.ts';
 import { weights } from './weights.ts';
 
@@ -61,7 +61,8 @@ function usual(facts: Facts): Advice | null {
   const key: FigureKey = swarming ? 'check-interval-swarm' : 'check-interval-rest';
   const days = rangeOf(book, key);
   const usually = windowOf(addDays(last.day, days.likely), addDays(last.day, days.high));
-  if (!isVisitMonth(usually.latest, facts.latitude, book)) return firstOfYear(facts, last);
+  if (winterBetween(last.day, view.day, facts.latitude, book)) return firstOfYear(facts, last);
+  if (!isVisitMonth(usually.latest, facts.latitude, book)) return null;
   const found = due(facts, usually);
   if (found === null) return null;
   const cite = fromEntries([last.entry], key);
@@ -81,7 +82,7 @@ function usual(facts: Facts): Advice | null {
 function firstOfYear(facts: Facts, last: VisitSummary): Advice | null {
   const { view, book } = facts;
   const found = due(facts, soon(view.day, value(book, 'check-interval-rest')));
-  if (found === null || daysBetween(last.day, view.day) < value(book, 'check-interval-rest')) return null;
+  if (found === null) return null;
   const cite = fromEntries([last.entry], 'check-interval-rest');
   return {
     ...base(facts, found),
@@ -92,8 +93,9 @@ function firstOfYear(facts: Facts, last: VisitSummary): Advice | null {
   };
 }
 
-/** No opening is in the journal. */
+/** No opening is in the journal; a colony just begun is given time to settle. */
 function never(facts: Facts): Advice | null {
+  if (daysBetween(facts.view.began.latest, facts.view.day) < value(facts.book, 'visit-rest-days')) return null;
   const found = due(facts, soon(facts.view.day, value(facts.book, 'act-soon-days')));
   if (found === null) return null;
   const cite = fromEntries([], 'act-soon-days');

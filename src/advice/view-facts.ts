@@ -52,10 +52,18 @@ export function outsideHarm(facts: Facts, window: Window): Window | null {
   const earliest = later(isColdToday(facts) ? addDays(view.day, 1) : view.day, window.earliest);
   const latest = later(view.day, window.latest);
   if (earliest > latest) return null;
-  const harm = view.queen.virginDays;
+  const harm = virginDaysOf(view);
   if (harm === null || harm.latest < earliest || harm.earliest > latest) return { earliest, latest };
   if (harm.earliest > earliest) return { earliest, latest: earlier(latest, addDays(harm.earliest, -1)) };
   return harm.latest < latest ? { earliest: addDays(harm.latest, 1), latest } : null;
+}
+
+/**
+ * The days on which a virgin or a newly mated queen may be there; null too where the eggs are known to be
+ * those of laying workers or of a queen that lays drone, since dates reckoned from them mean nothing.
+ */
+export function virginDaysOf({ queen }: ColonyView): Window | null {
+  return queen.state === 'laying workers' || queen.state === 'drone layer' ? null : queen.virginDays;
 }
 
 /** The highest temperature typed for the day stays under what lifting brood wants. */

@@ -129,6 +129,15 @@ export const advisingFigures = [
     when: 'northern temperate; six months later in the south', basis: { kind: 'common practice' },
   }),
   figure({
+    key: 'building-first-month', title: 'First month in which bees build comb', topic: 'comb', value: 4, low: 3, high: 5, unit: 'month',
+    when: 'northern temperate; six months later in the south', basis: { kind: 'common practice' },
+  }),
+  figure({
+    key: 'building-last-month', title: 'Last month in which bees build comb', topic: 'comb', value: 8, low: 7, high: 9, unit: 'month',
+    when: 'northern temperate; six months later in the south',
+    basis: { kind: 'common practice', note: 'an autumn flow may bring a little more' },
+  }),
+  figure({
     key: 'visits-first-month', title: 'First month in which hives are opened', topic: 'visits', value: 3, low: 2, high: 4,
     unit: 'month',
     when: 'northern temperate; six months later in the south', basis: { kind: 'common practice' },

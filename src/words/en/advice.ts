@@ -9,6 +9,7 @@ export const advice = {
   'advice.room.seen': 'Brood was read on {places}, on {day}.',
   'advice.room.flow': 'A day brings {emerging:ends} emerging bees and {laid:ends} new eggs; nectar takes {nectar:ends} cells.',
   'advice.room.empty': 'Empty worker cells in the brood today: {cells}.',
+  'advice.room.runs-out': 'They run out {window}.',
   'advice.room.lead': 'A bare bar is drawn and laid in after about {days|one day|@ days}.',
   'advice.room.full-why': 'The trough has {bars|one bar|# bars}, and the brood reaches its end.',
   'advice.room.hold-why': 'In cold nights the bees stay on the brood and cannot keep a bare bar warm.',
@@ -42,6 +43,8 @@ export const advice = {
   'advice.cells.leave-supersedure':
     'Leave the queen cells at {places} alone {window}: this colony seems to replace its own queen.',
   'advice.cells.leave-emergency': 'Leave the hive and the queen cells at {places} alone {window}: they are to give a new queen.',
+  'advice.cells.leave-after-swarm':
+    'Leave the hive and the queen cells at {places} alone {window}: the swarm has left, and the next queen is in them.',
   'advice.cells.leave-only':
     'Leave the hive and the queen cells at {places} alone {window}: no eggs were seen, and these may be the only way to a queen.',
   'advice.cells.counted': 'Queen cells seen at {places}: {open} open, {sealed} sealed.',
@@ -53,9 +56,14 @@ export const advice = {
   'advice.cells.why-supersedure':
     'Few cells of one age, and no hurry to leave: bees change their queen so, often while she still lays.',
   'advice.cells.why-emergency': 'Cells of many ages on the face of the comb: bees make them when their queen is gone.',
+  'advice.cells.why-after-swarm':
+    'The mother queen left with the swarm; eggs seen since are hers, and no new set of cells can follow for long.',
+  'advice.cells.after-swarm': 'With more than one cell a second swarm may follow, {days:ends} days after the first.',
+  'advice.cells.left-on': 'The swarm left on {day}.',
   'advice.cells.why-only': 'A colony without eggs raises no second set of cells.',
   'advice.cells.dont-cut-supersedure': 'Cutting these cells keeps a queen whom the bees have given up.',
   'advice.cells.dont-cut-emergency': 'Without these cells the colony may have no way to a queen.',
+  'advice.cells.dont-cut-after-swarm': 'The next queen of this colony is in these cells.',
   'advice.cells.dont-cut-only': 'Without eggs, these may be the colony’s only way to a queen.',
   'advice.cells.dont-cut-left': 'If the swarm has left, these cells hold the next queen.',
   'advice.cells.dont-open': 'A knock or a tilted comb can hurt the queen in her cell.',
@@ -91,7 +99,7 @@ export const advice = {
   'advice.shut.cold':
     'Leave shut today: the day reaches {high}, and brood combs are lifted from {least} on. A glance is the most.',
   'advice.shut.colder': 'Leave shut today: the day reaches {high}, and even a glance wants {least}.',
-  'advice.shut.opened': 'Leave shut until {day}: opened on {opened}, and nothing seen then asks for more.',
+  'advice.shut.opened': 'Leave shut until {day}: opened on {opened}, and nothing calls for a look sooner.',
   'advice.shut.cells': 'Queen cells were seen at {places}.',
   'advice.shut.virgin-why': 'A look now can cost the young queen: she is nervous, may fly off, or miss her hive on the way home.',
   'advice.shut.introduced-why': 'Bees that are disturbed early may turn on a queen they have only just taken.',
@@ -167,7 +175,7 @@ export const advice = {
   'advice.due.recheck-late': 'Open today: queen cells were cut on {cut}, and the second look was due {window}.',
   'advice.due.first': 'Open {window}, on the first mild day: the first look of the year, last opened on {last}.',
   'advice.due.first-why': 'After the cold months food, eggs and room are not known; brood combs are lifted from {least} on.',
-  'advice.due.never': 'Open {window}: no visit is in the journal.',
+  'advice.due.never': 'Open {window}: the journal knows of no opening yet.',
   'advice.due.never-why': 'I do not know what is in this hive; one visit is the cheapest cure.',
   'advice.due.recheck-why': 'A cell begun over a young larva is sealed {days:ends} days after the cutting.',
   'advice.due.only-cells': 'Without eggs or young larvae, the cells found then are not to be cut: they may be the only ones.',
