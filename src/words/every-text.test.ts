@@ -7,7 +7,7 @@ import { pieces } from './template.ts';
 
 const all = Object.entries<string>(english);
 
-test('W1 every template can be taken apart, and asks only for forms that exist', () => {
+test('Wd1 every template can be taken apart, and asks only for forms that exist', () => {
   for (const [key, template] of all) {
     for (const piece of pieces(template)) {
       if (piece.kind === 'plain') assert.ok(!/[{}]/.test(piece.text), `${key}: a brace left over`);
@@ -19,7 +19,7 @@ test('W1 every template can be taken apart, and asks only for forms that exist',
   }
 });
 
-test('W1 every key lives in one part of the catalogue', () => {
+test('Wd1 every key lives in one part of the catalogue', () => {
   const home = new Map<string, string>();
   for (const [part, texts] of Object.entries(englishParts)) {
     for (const key of Object.keys(texts)) {
@@ -43,13 +43,13 @@ const mustNotSay: readonly (readonly [RegExp, string])[] = [
   [/nothing noticed/i, 'nothing noticed'],
 ];
 
-test('W9 no text says what the product must not say', () => {
+test('Wd9 no text says what the product must not say', () => {
   for (const [key, template] of all) {
     for (const [pattern, what] of mustNotSay) assert.ok(!pattern.test(template), `${key} says ${what}: ${template}`);
   }
 });
 
-test('W9 the patterns of what must not be said do find it', () => {
+test('Wd9 the patterns of what must not be said do find it', () => {
   const wrong = [
     'The colony is queenless.',
     'Well done.',

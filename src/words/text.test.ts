@@ -16,31 +16,31 @@ const US: Manner = { ...today, units: 'US', hours: 12 };
 const counted: Cite = { kind: 'entry', id: 'e' };
 const worked: Cite = { kind: 'worked out', from: [counted] };
 
-test('W1 a missing slot and a slot too many both throw', () => {
+test('Wd1 a missing slot and a slot too many both throw', () => {
   assert.throws(() => text('place.one'), /slot n/);
   assert.throws(() => text('place.one', { n: '8', m: '9' }), /slot m/);
   assert.throws(() => text('act.open', { n: 1 }), /slot n/);
 });
 
-test('W1 a saying whose key is not in the catalogue throws', () => {
+test('Wd1 a saying whose key is not in the catalogue throws', () => {
   assert.throws(() => say({ key: 'nothing.of.the.kind', slots: {} }), /catalogue/);
 });
 
-test('W3 a day has its year only when the year is not today’s', () => {
+test('Wd3 a day has its year only when the year is not today’s', () => {
   assert.equal(formatDay('2014-05-16', today), '16 May');
   assert.equal(formatDay('2013-09-02', today), '2 September 2013');
   assert.equal(formatDay('2014-05-16', { language: 'en', units: 'metric', hours: 24 }), '16 May 2014');
   assert.equal(formatWeekday('2014-05-16', today), 'Fri 16 May 2014');
 });
 
-test('W3 a window says its month once, and its years when they differ', () => {
+test('Wd3 a window says its month once, and its years when they differ', () => {
   assert.equal(formatWindow({ earliest: '2014-05-16', latest: '2014-05-21' }, today), 'between 16 and 21 May');
   assert.equal(formatWindow({ earliest: '2014-05-28', latest: '2014-06-02' }, today), 'between 28 May and 2 June');
   assert.equal(formatWindow({ earliest: '2014-05-16', latest: '2014-05-16' }, today), 'on 16 May');
   assert.equal(formatSpan({ earliest: '2013-12-28', latest: '2014-01-02' }, today), '28 December 2013 to 2 January');
 });
 
-test('W4 numbers have two significant figures unless counted or weighed', () => {
+test('Wd4 numbers have two significant figures unless counted or weighed', () => {
   assert.equal(twoFigures(20_840), 21_000);
   assert.equal(twoFigures(0.0456), 0.046);
   assert.equal(plainNumber(1234567.891), '1,234,567.89');
@@ -52,7 +52,7 @@ test('W4 numbers have two significant figures unless counted or weighed', () => 
   assert.equal(formatNumber(1_290, 'none', false, today), '1,300');
 });
 
-test('W4 a range is said with its ends on the scale of its likely value', () => {
+test('Wd4 a range is said with its ends on the scale of its likely value', () => {
   assert.equal(
     formatRange({ low: 17_900, likely: 20_840, high: 25_300 }, 'none', false, today),
     '21 thousand (18 to 25)',
@@ -62,7 +62,7 @@ test('W4 a range is said with its ends on the scale of its likely value', () => 
   assert.equal(formatEnds({ low: 905, likely: 1100, high: 1290 }, 'none', false, today), '910 to 1,300');
 });
 
-test('W5 units are the person’s own', () => {
+test('Wd5 units are the person’s own', () => {
   assert.equal(formatNumber(14, 'degC', true, today), '14 °C');
   assert.equal(formatNumber(14, 'degC', true, US), '57 °F');
   assert.equal(formatNumber(8.23, 'kg', false, US), '18 lb');
@@ -75,13 +75,13 @@ test('W5 units are the person’s own', () => {
   assert.equal(formatDuration(80, today), '1 h 20 min');
 });
 
-test('W6 places are listed, and long runs are said by their ends', () => {
+test('Wd6 places are listed, and long runs are said by their ends', () => {
   assert.equal(formatPlaces([8], today), 'place 8');
   assert.equal(formatPlaces([7, 3, 4], today), 'places 3, 4 and 7');
   assert.equal(formatPlaces([3, 4, 5, 6, 9], today), 'places 3 to 6 and 9');
 });
 
-test('W7 a chance is said in words and out of ten', () => {
+test('Wd7 a chance is said in words and out of ten', () => {
   assert.equal(formatChance(0.68, today), 'likely, about 7 in 10');
   assert.equal(formatChance(0.01, today), 'very unlikely, fewer than 1 in 10');
   assert.equal(formatChance(0.99, today), 'very likely, more than 9 in 10');
@@ -90,7 +90,7 @@ test('W7 a chance is said in words and out of ten', () => {
   assert.equal(sayChance({ chance: 0.5, of }, today), 'split: about even, about 5 in 10');
 });
 
-test('W2 a slot in a sentence is said by its kind, unit and where it comes from', () => {
+test('Wd2 a slot in a sentence is said by its kind, unit and where it comes from', () => {
   const slots: readonly (readonly [Slot, string])[] = [
     [{ kind: 'number', value: 20_840, unit: 'bees', cite: counted }, '20,840'],
     [{ kind: 'number', value: 20_840, unit: 'bees', cite: worked }, '21 thousand'],
@@ -101,7 +101,7 @@ test('W2 a slot in a sentence is said by its kind, unit and where it comes from'
   for (const [slot, said] of slots) assert.equal(text('unit.kg' as TextKey, { n: slot }, today), `${said} kg`);
 });
 
-test('W8 an issue is said by its code, or with path, found and expected', () => {
+test('Wd8 an issue is said by its code, or with path, found and expected', () => {
   const issue = { code: 'never-heard-of', path: 'faces.0.brood8', found: '9', expected: 'a number from 0 to 8' };
   assert.equal(issueText(issue), 'faces.0.brood8: 9; a number from 0 to 8.');
   assert.match(issueText({ ...issue, path: '', entry: 'abc' }), /^the whole input of entry abc: 9;/);
