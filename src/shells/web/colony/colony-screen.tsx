@@ -36,7 +36,8 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
   if (view === null || picture === null) {
     return <Screen title={t('colony.unknown')} takesFocus={takesFocus}><p><Link href="/">{t('colony.to-round')}</Link></p></Screen>;
   }
-  const advice = picture.advice.filter((one) => one.colony === colony);
+  const stop = picture.round.find((one) => one.colony === colony);
+  const advice = stop === undefined || stop.first === null ? [] : [stop.first, ...stop.more];
   return (
     <Screen title={view.name} aside={view.hiveName === view.name ? lastSeen(view, t) : t('colony.aside', { hive: view.hiveName, seen: lastSeen(view, t) })} takesFocus={takesFocus}>
       {view.ended === null ? (

@@ -1,6 +1,6 @@
 /** The world that the yard's model stands in: this browser's store, its clock, its worker, what this device prefers. */
 import type { Entry } from '../../../journal/entry.ts';
-import { computePicture } from './engine.ts';
+import { computePicture, issuedFor } from './engine.ts';
 import { memoryYardStore } from './memory-yard-store.ts';
 import { newId } from './notes.ts';
 import { type Book, keepPreferences, readPreferences } from './preferences.ts';
@@ -9,6 +9,10 @@ import type { Around, OpenedStore, ServerNews } from './yard-model.ts';
 export const around: Around = {
   openStore,
   computePicture,
+  issuedFor: (colony, day) => {
+    const { units, hours } = readPreferences();
+    return issuedFor(colony, day, { language: 'en', units, hours, today: day });
+  },
   demoEntries,
   now: () => new Date(),
   observerOf: (book) => readPreferences().observers[book] ?? null,

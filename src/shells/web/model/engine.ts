@@ -4,7 +4,8 @@
  */
 import type { Entry, Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
-import type { EngineAnswer, EngineQuestion, HistoryPoint, ReadFile, Shown } from './shown.ts';
+import type { Manner } from '../../../words/say.ts';
+import type { EngineAnswer, EngineQuestion, HistoryPoint, Issued, ReadFile, Shown } from './shown.ts';
 
 interface Asker {
   readonly done: (answer: unknown) => void;
@@ -35,6 +36,11 @@ export function computePicture(entries: readonly Entry[], day: Day): Promise<Sho
 /** What was believed of a colony at the end of a day, by the entries of the last picture; null before it began. */
 export function pointOf(colony: Id, day: Day): Promise<HistoryPoint | null> {
   return ask<HistoryPoint | null>({ number: ++asked, ask: 'point', colony, day });
+}
+
+/** Advice and forecast of a colony by the entries of the last picture, as bodies of entries. */
+export function issuedFor(colony: Id, day: Day, manner: Manner): Promise<Issued> {
+  return ask<Issued>({ number: ++asked, ask: 'issued', colony, day, manner });
 }
 
 /** The entries of a file of JSON lines, and every line that is none. */

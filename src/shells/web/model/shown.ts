@@ -1,5 +1,6 @@
 /** What the worker and the screens say to each other: plain data, safe to store and to send. */
 import type { Picture } from '../../../apiary.ts';
+import type { OpeningHours } from '../../../apiary/round-day.ts';
 import type { Contact, Observer } from '../../../colony/state.ts';
 import type { Ink } from '../../../hive/contents.ts';
 import type { Hive, Measurement } from '../../../hive/state.ts';
@@ -7,6 +8,7 @@ import type { Entry, Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Range } from '../../../numbers/range.ts';
 import type { Issue } from '../../../numbers/result.ts';
+import type { Manner } from '../../../words/say.ts';
 import type { Trough } from '../../../sheets/taper.ts';
 
 /** What the journal says beside the Picture: people, boxes, own figures. */
@@ -27,14 +29,31 @@ export interface Aside {
   /** Entries that two people corrected without knowing of each other; the last correction is used until it is settled. */
   readonly conflicts: readonly { readonly target: Id; readonly amendments: readonly Id[] }[];
   readonly notUnderstood: readonly Id[];
-  /** Minutes that each verb takes, by the figures in force. */
-  readonly minutes: { readonly open: number; readonly glance: number; readonly 'no visit': number };
+}
+
+/** What fits the minutes that the keeper has: hives in the order of the round, with the bars that the advice names. */
+export interface DayPlan {
+  readonly minutes: number;
+  readonly items: readonly { readonly colony: Id; readonly verb: 'open' | 'glance' | 'no visit'; readonly places: readonly number[] }[];
+  readonly used: number;
+  /** Hives due today for which no time is left. */
+  readonly left: number;
+}
+
+export interface RoundDay {
+  /** Hours that suit opening by the temperatures typed; null when none were. */
+  readonly hours: OpeningHours | null;
+  readonly plans: readonly DayPlan[];
 }
 
 export interface Shown {
   readonly picture: Picture;
   readonly aside: Aside;
+  readonly roundDay: RoundDay;
 }
+
+/** The minutes that the keeper can choose from. */
+export const minuteChoices = [15, 30, 60, 90, 120] as const;
 
 /** What was believed of a colony on the day of one of its visits. */
 export interface HistoryPoint {
@@ -50,8 +69,15 @@ export type EngineQuestion =
   /** `afresh`: forget the entries given before. */
   | { readonly number: number; readonly ask: 'picture'; readonly day: Day; readonly afresh: boolean; readonly entries: readonly Entry[] }
   | { readonly number: number; readonly ask: 'point'; readonly day: Day; readonly colony: Id }
+  /** Advice and forecast of a colony as bodies of entries, by the last picture. */
+  | { readonly number: number; readonly ask: 'issued'; readonly day: Day; readonly colony: Id; readonly manner: Manner }
   /** Reads a file of entries; nothing is kept. */
   | { readonly number: number; readonly ask: 'read'; readonly text: string };
+
+export interface Issued {
+  readonly advice: unknown;
+  readonly forecast: unknown;
+}
 
 export interface ReadFile {
   readonly entries: readonly Entry[];
@@ -62,5 +88,5 @@ export interface ReadFile {
 }
 
 export type EngineAnswer =
-  | { readonly number: number; readonly ok: true; readonly answer: Shown | HistoryPoint | ReadFile | null }
+  | { readonly number: number; readonly ok: true; readonly answer: Shown | HistoryPoint | ReadFile | Issued | null }
   | { readonly number: number; readonly ok: false; readonly fault: string };

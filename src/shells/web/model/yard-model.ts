@@ -4,13 +4,13 @@
  * It knows nothing of React; `use-yard.tsx` joins the two.
  */
 import type { Picture } from '../../../apiary.ts';
-import type { Entry, Id } from '../../../journal/entry.ts';
+import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { good, type Issue, type Result } from '../../../numbers/result.ts';
 import { localTime } from './clock.ts';
 import { entryOf, newId, type Note } from './notes.ts';
 import type { Book } from './preferences.ts';
-import type { Aside, Shown } from './shown.ts';
+import type { Aside, Issued, RoundDay, Shown } from './shown.ts';
 import type { Shelf, YardStore } from './yard-store.ts';
 
 export interface YardState {
@@ -22,6 +22,7 @@ export interface YardState {
   /** What was last believed; null until the first one is made. It may be of an earlier day than today. */
   readonly picture: Picture | null;
   readonly aside: Aside;
+  readonly roundDay: RoundDay;
   readonly computing: boolean;
   /** The yard that new entries belong to. */
   readonly yard: Id;
@@ -73,6 +74,8 @@ export interface Around {
   /** Never rejects: where there is no database, a store that forgets, with the reason. */
   readonly openStore: (book: Book, onServer: (news: ServerNews) => void) => Promise<OpenedStore>;
   readonly computePicture: (entries: readonly Entry[], day: Day) => Promise<Shown>;
+  /** Advice and forecast of a colony as they stand in the last picture, as bodies of entries. */
+  readonly issuedFor: (colony: Id, day: Day) => Promise<Issued>;
   /** The demo's journal, fetched when the demo is opened for the first time. */
   readonly demoEntries: () => Promise<readonly Entry[]>;
   readonly now: () => Date;
@@ -84,9 +87,10 @@ export interface Around {
 
 /** The demo yard carries its own today; the same as the front door's `demoDay`, which would bring the engine with it. */
 export const demoToday: Day = '2014-05-16';
+const noRoundDay: RoundDay = { hours: null, plans: [] };
 export const noAside: Aside = {
   observers: [], contacts: [], hives: [], troughs: {}, measurements: [], overrides: [], names: {}, queens: {}, struck: [], conflicts: [],
-  notUnderstood: [], minutes: { open: 0, glance: 0, 'no visit': 0 },
+  notUnderstood: [],
 };
 const pageSize = 2000;
 const settleMs = 60;
@@ -98,10 +102,11 @@ export function createYardModel(around: Around): YardModel {
   let holds = 0;
   let asked = 0;
   let pulled = 0;
+  const justVisited = new Set<Id>();
   let timer: ReturnType<typeof setTimeout> | null = null;
   let state: YardState = {
     book: null, phase: 'closed', entries: [], today: localTime(around.now(), null).day, picture: null,
-    aside: noAside, computing: false, yard: newId(), observer: newId(), unsent: null, trouble: [], refused: [],
+    aside: noAside, roundDay: noRoundDay, computing: false, yard: newId(), observer: newId(), unsent: null, trouble: [], refused: [],
     forgets: false, pairing: false,
   };
 
@@ -120,10 +125,22 @@ export function createYardModel(around: Around): YardModel {
       if (ticket !== asked || state.book !== book) return;
       change({ ...shown, computing: false });
       adoptKeeper(shown.aside);
+      await keepIssued();
       void store.snapshots.put('shown', shown).catch(() => undefined);
     } catch (error) {
       if (ticket !== asked) return;
       change({ computing: false, trouble: [{ code: 'engine-stopped', path: 'picture', found: String(error), expected: 'a picture' }] });
+    }
+  }
+
+  /** What was advised and forecast at the end of a visit is kept as it was issued, so that it can be scored. */
+  async function keepIssued(): Promise<void> {
+    const colonies = [...justVisited];
+    justVisited.clear();
+    for (const colony of colonies) {
+      const { advice, forecast } = await around.issuedFor(colony, state.today);
+      const kept = await append([{ kind: 'advice-issued', body: advice }, { kind: 'forecast-issued', body: forecast }]);
+      if (!kept.ok) change({ trouble: kept.issues });
     }
   }
 
@@ -177,11 +194,12 @@ export function createYardModel(around: Around): YardModel {
     store = opened.store;
     cursor = 0;
     pulled = 0;
+    justVisited.clear();
     asked += 1;
     const kept = (await store.snapshots.get('shown')) as Shown | undefined;
     const today = book === 'demo' ? await demoDay(store) : localTime(around.now(), kept?.picture.yard?.timeZone ?? null).day;
     change({
-      book, phase: 'reading', entries: [], picture: kept?.picture ?? null, aside: kept?.aside ?? noAside, today,
+      book, phase: 'reading', entries: [], picture: kept?.picture ?? null, aside: kept?.aside ?? noAside, roundDay: kept?.roundDay ?? noRoundDay, today,
       trouble: opened.trouble, refused: [], pairing: false,      computing: true, forgets: store.forgets, yard: kept?.picture.yard?.id ?? around.yardOf(book), observer: around.observerOf(book) ?? newId(),
     });
     await readNew();
@@ -221,12 +239,18 @@ export function createYardModel(around: Around): YardModel {
     return taken.ok ? good(entries) : taken;
   }
 
+  function noteVisit(entry: Entry): void {
+    const body = entry.body as { readonly colony?: unknown };
+    if (entry.kind === 'visit' && dayOf(entry.at) === state.today && typeof body.colony === 'string') justVisited.add(body.colony);
+  }
+
   async function take(entries: readonly Entry[]): Promise<Result<{ readonly added: number; readonly known: number }>> {
     if (store === null) return { ok: false, issues: [{ code: 'store-closed', path: '', found: 'no open journal', expected: 'an open journal' }] };
     const into = store;
     const stored = await into.journal.append(entries);
     if (!stored.ok) return stored;
     const added = new Set(stored.value.added);
+    for (const entry of entries) if (added.has(entry.id) && entry.by === state.observer) noteVisit(entry);
     change({ entries: [...state.entries, ...entries.filter((entry) => added.has(entry.id))] });
     schedule();
     void into.unsent().then((unsent) => {

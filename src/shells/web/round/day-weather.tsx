@@ -1,14 +1,17 @@
 /** Today's low and high as the keeper types them, and the hours that suit opening by them. Weather is never said to be safe. */
 import { type FormEvent, useState } from 'react';
+import type { OpeningHours } from '../../../apiary/round-day.ts';
+import { formatHours } from '../../../words/format-time.ts';
+import type { Manner } from '../../../words/say.ts';
 import { numberOf, TextField } from '../frame/fields.tsx';
-import { useText } from '../frame/manner.tsx';
+import { useText, type Wording } from '../frame/manner.tsx';
 import { numberPart } from '../frame/parts.ts';
 import { Sheet } from '../frame/sheet.tsx';
 import { useYard } from '../model/use-yard.tsx';
 
 export function DayWeather() {
   const { t, manner } = useText();
-  const { picture } = useYard();
+  const { picture, roundDay: { hours } } = useYard();
   const [typing, setTyping] = useState(false);
   const weather = picture?.weather ?? null;
   const unit = manner.units === 'US' ? 'degF' : 'degC';
@@ -22,11 +25,18 @@ export function DayWeather() {
         {low === null && high !== null ? t('round.high-only', { high: degrees(high) }) : null}
         {low !== null && high === null ? t('round.low-only', { low: degrees(low) }) : null}
         {low === null && high === null ? t('round.no-weather') : null}
+        {hours === null ? null : ` ${hoursText(hours, t, manner)}`}
       </p>
       <button type="button" className="plain" onClick={() => setTyping(true)}>{t('round.type-weather')}</button>
       {typing ? <WeatherSheet unit={unit} onClose={() => setTyping(false)} /> : null}
     </div>
   );
+}
+
+function hoursText({ full, brief, but }: OpeningHours, t: Wording['t'], manner: Manner): string {
+  if (full !== null) return t('round.suits', { hours: formatHours(full.from, full.to, manner) });
+  if (brief !== null) return t('round.suits-brief', { hours: formatHours(brief.from, brief.to, manner) });
+  return t(but === null ? 'round.suits-not' : `round.suits-not-${but}`);
 }
 
 /** Outside these, in °C, a temperature of a day is more likely a slip of the thumb. */

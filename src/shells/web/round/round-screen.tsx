@@ -43,7 +43,7 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
   return (
     <Screen title={formatWeekday(today, manner)} aside={picture.yard?.name} takesFocus={takesFocus}>
       <DayWeather />
-      {placed.length === 0 ? null : <Minutes stops={placed.map(({ stop, view }) => ({ stop, view }))} />}
+      {placed.length === 0 ? null : <Minutes views={placed.map(({ view }) => view)} />}
       {placed.length === 0 ? <p>{t('round.no-colony')}</p> : (
         <ol className="path" aria-label={t('round.path')}>
           {placed.map(({ stop, view, peg }) => (
@@ -65,13 +65,18 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
   );
 }
 
+/** Something is to be done today; a hive that is left shut may still be fed. */
+function isDueToday({ first, verb, turnsUp }: Stop): boolean {
+  if (first === null || first.verb === 'leave shut') return false;
+  return turnsUp === null || verb === 'leave shut';
+}
+
 function placeStops(round: readonly Stop[], colonies: readonly ColonyView[]): readonly Placed[] {
   const views = new Map(colonies.map((view) => [view.colony, view]));
   let last = 0;
   return round.flatMap((stop) => {
     const view = views.get(stop.colony);
     if (view === undefined) return [];
-    const needs = stop.first !== null && stop.verb !== 'leave shut';
-    return [{ stop, view, peg: needs ? ++last : null }];
+    return [{ stop, view, peg: isDueToday(stop) ? ++last : null }];
   });
 }

@@ -1,6 +1,7 @@
 /** One hive on the path: its peg, its strip, and its slip with verb, window and reason. A slip turned down says when it turns up. */
 import { useId } from 'react';
 import { Link } from 'wouter';
+import type { Advice } from '../../../advice/advice.ts';
 import type { Stop } from '../../../apiary.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import { formatDay } from '../../../words/format-day.ts';
@@ -22,6 +23,7 @@ export function StopOnPath({ stop, view, peg, chosen, onWrite }: StopProps) {
   const id = useId();
   const { roundStrip } = useDrawings();
   const { first, verb } = stop;
+  const rest = first === null ? 0 : 1 + stop.more.length - slipsOf(stop).length;
   return (
     <li className="stop" aria-labelledby={id} aria-current={chosen ? 'true' : undefined}>
       <span className="peg" aria-hidden="true">{peg ?? '–'}</span>
@@ -33,9 +35,10 @@ export function StopOnPath({ stop, view, peg, chosen, onWrite }: StopProps) {
         <p className="soft">{lastSeen(view, t)}</p>
       </div>
       <Drawn svg={roundStrip(view)} />
-      <Slip stop={stop} />
+      {first === null ? <p className="slip soft">{t('round.nothing-due')}</p> : slipsOf(stop).map((advice) => <Slip key={advice.rule} stop={stop} advice={advice} />)}
+      {rest === 0 ? null : <p className="soft small">{t('round.more', { count: rest })}</p>}
       <div className="acts">
-        <Link className={first !== null && verb !== 'leave shut' && verb !== 'no visit' ? 'button go' : 'button'} href={`/visit/${view.colony}`}>
+        <Link className={peg !== null && (verb === 'open' || verb === 'glance') ? 'button go' : 'button'} href={`/visit/${view.colony}`}>
           {t(verb === 'glance' ? 'round.glance' : 'round.open')}<span className="hidden-text"> {view.name}</span>
         </Link>
         <button type="button" onClick={onWrite}>{t('round.write')}<span className="hidden-text"> {view.name}</span></button>
@@ -44,16 +47,21 @@ export function StopOnPath({ stop, view, peg, chosen, onWrite }: StopProps) {
   );
 }
 
-function Slip({ stop }: { readonly stop: Stop }) {
+/** The first advice; and, where another one decides the verb, that one as well: a hive to be fed may have to stay shut. */
+function slipsOf({ first, verb, more }: Stop): readonly Advice[] {
+  if (first === null) return [];
+  const deciding = first.verb === verb ? undefined : more.find((one) => one.verb === verb);
+  return deciding === undefined ? [first] : [first, deciding];
+}
+
+function Slip({ stop, advice }: { readonly stop: Stop; readonly advice: Advice }) {
   const { t, say, manner } = useText();
-  const { first, verb, more, turnsUp } = stop;
-  if (first === null) return <p className="slip soft">{t('round.nothing-due')}</p>;
-  const reason = first.reasons[0];
+  const reason = advice.reasons[0];
+  const down = advice.verb === 'leave shut';
   return (
-    <div className={verb === 'leave shut' ? 'slip down' : 'slip'}>
-      <p><b>{say(first.say)}</b> {reason === undefined ? null : say(reason)}</p>
-      {verb === 'leave shut' && turnsUp !== null ? <p>{t('round.turns-up', { day: formatDay(turnsUp, manner) })}</p> : null}
-      {more.length === 0 ? null : <p className="soft small">{t('round.more', { count: more.length })}</p>}
+    <div className={down ? 'slip down' : stop.turnsUp === null ? 'slip' : 'slip ahead'}>
+      <p><b>{say(advice.say)}</b> {reason === undefined ? null : say(reason)}</p>
+      {down && stop.turnsUp !== null ? <p>{t('round.turns-up', { day: formatDay(stop.turnsUp, manner) })}</p> : null}
     </div>
   );
 }

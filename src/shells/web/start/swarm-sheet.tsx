@@ -20,7 +20,9 @@ export function SwarmSheet({ onClose }: { readonly onClose: () => void }) {
   const [, go] = useLocation();
   const empty = (picture?.hives ?? []).filter((hive) => hive.colonies.length === 0);
   const last = aside.hives.at(-1) ?? null;
-  const [into, setInto] = useState<string>(empty[0]?.id ?? anotherHive);
+  // Until the keeper chooses, the first empty hive, also one that the picture shows only now.
+  const [chosen, setInto] = useState<string | null>(null);
+  const into = chosen ?? empty[0]?.id ?? anotherHive;
   const [name, setName] = useState('');
   const [bars, setBars] = useState<number>(barsUsual);
   const [faults, setFaults] = useState<readonly string[]>([]);

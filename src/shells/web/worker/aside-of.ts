@@ -24,9 +24,6 @@ export function asideOf(apiary: Apiary, entries: readonly Entry[]): Aside {
     struck: [...apiary.struck],
     conflicts: apiary.conflicts.map(({ target, amendments }) => ({ target, amendments })),
     notUnderstood: entries.filter((entry) => entry.version > (kinds.get(entry.kind)?.version ?? 0)).map((entry) => entry.id),
-    minutes: {
-      open: value(apiary.book, 'visit-minutes'), glance: value(apiary.book, 'glance-minutes'), 'no visit': value(apiary.book, 'no-visit-minutes'),
-    },
   };
 }
 

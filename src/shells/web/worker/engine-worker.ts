@@ -1,14 +1,17 @@
 /** The engine's side of the talk: keeps the entries, folds them, makes the Picture of the day that is asked for. */
 import * as z from 'zod/mini';
 import { type Apiary, pictureOf, readJournal } from '../../../apiary.ts';
+import { adviceIssued, digestOf, forecastIssued } from '../../../apiary/issued.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
 import { viewOf } from '../../../apiary/views.ts';
 import { readJournal as readFile } from '../../../journal/check-journal.ts';
 import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { addTogether } from '../../../numbers/range.ts';
-import type { EngineAnswer, EngineQuestion, HistoryPoint } from '../model/shown.ts';
+import type { Manner } from '../../../words/say.ts';
+import type { EngineAnswer, EngineQuestion, HistoryPoint, Issued } from '../model/shown.ts';
 import { asideOf } from './aside-of.ts';
+import { roundDayOf } from './round-day-of.ts';
 
 z.config({ jitless: true });
 
@@ -36,6 +39,7 @@ function answerTo(question: EngineQuestion) {
     const { entries: found, faults, notes } = readFile(question.text, allKinds);
     return { entries: found, faults, notes };
   }
+  if (question.ask === 'issued') return issued(question.colony, question.day, question.manner);
   if (question.ask === 'point') return point(question.colony, question.day);
   if (question.afresh) {
     entries = [];
@@ -43,7 +47,8 @@ function answerTo(question: EngineQuestion) {
   }
   for (const entry of question.entries) entries.push(entry);
   const apiary = apiaryOn(question.day);
-  return { picture: pictureOf(apiary, question.day), aside: asideOf(apiary, entries) };
+  const picture = pictureOf(apiary, question.day);
+  return { picture, aside: asideOf(apiary, entries), roundDay: roundDayOf(apiary, picture) };
 }
 
 /** The journal folded to the end of a day; the last one is kept, because it is asked for again at once. */
@@ -53,6 +58,12 @@ function apiaryOn(day: Day): Apiary {
     folded = { until, count: entries.length, apiary: until === ever ? readJournal(entries) : readJournal(entries, day) };
   }
   return folded.apiary;
+}
+
+function issued(colony: Id, day: Day, manner: Manner): Issued {
+  const apiary = apiaryOn(day);
+  const digest = digestOf(entries);
+  return { advice: adviceIssued(pictureOf(apiary, day), colony, digest, manner), forecast: forecastIssued(apiary, colony, day, digest) };
 }
 
 /** What was believed of a colony at the end of one of its days, by all that is known now. */
