@@ -34,6 +34,7 @@ export const fates2014: readonly Fate[] = [
   { day: '2014-02-22', does: (yard) => winterLooks(yard, '2014-02-22') },
   { day: '2014-03-06', does: birchFails },
   { day: '2014-03-15', does: foundDead },
+  { day: '2014-03-15', does: (yard) => feed(yard, 'Willow', at('2014-03-15', 15), 'candy', 0.8, 'kg') },
   { day: '2014-03-30', does: (yard) => loseQueen(yard.world, chargeOf(yard, 'Birch').society) },
   { day: '2014-04-05', does: (yard) => winterLooks(yard, '2014-04-05') },
   { day: '2014-04-09', does: aldersOldCombs },
@@ -53,7 +54,10 @@ export const fates2014: readonly Fate[] = [
     does: (yard) => lookFromOutside(yard, 'Birch', at('2014-04-16', 17), 'none', false, [], yard.people.helper),
   },
   { day: '2014-04-18', does: loseVirgin },
-  { day: '2014-04-19', does: (yard) => feed(yard, 'Willow', at('2014-04-19', 18), 'sugar syrup', 2, 'l') },
+  ...['2014-04-16', '2014-04-21', '2014-04-26'].map((day): Fate => ({
+    day,
+    does: (yard) => feed(yard, 'Willow', at(day, 18), 'sugar syrup', 2, 'l'),
+  })),
   usual('Alder', '2014-04-22', 12, 0, { room: 'none' }),
   usual('Linden', '2014-04-22', 13, 5, { shut: [1, 2] }),
   usual('Hazel', '2014-04-22', 14, 0),
@@ -73,7 +77,7 @@ export const fates2014: readonly Fate[] = [
     does: (yard) => void goTo(yard, 'Rowan', { kind: 'glance', clock: at('2014-05-12', 17, 30), straight: 'straight' }),
   },
   usual('Hazel', '2014-05-13', 12, 0, { kind: 'after a swarm', brushed: true, room: 'none' }),
-  usual('Alder', '2014-05-14', 12, 30, { room: 'none', fine: true, count: true }),
+  usual('Alder', '2014-05-15', 10, 30, { room: 'none', fine: true, count: true }),
   usual('Linden', '2014-05-14', 13, 40, { room: 'none' }),
   {
     day: '2014-05-15',
@@ -154,7 +158,7 @@ function aldersOldCombs(yard: Yard): void {
     .slice(6)
     .sort((a, b) => combBrood(a) * 9 + combFood(a) - combBrood(b) * 9 - combFood(b));
   const old = behind
-    .slice(0, 4)
+    .slice(0, 6)
     .filter((comb) => combBrood(comb) === 0)
     .sort((a, b) => a.place - b.place);
   society.combs = society.combs.filter((comb) => !old.includes(comb));

@@ -156,7 +156,7 @@ const starts = [
   },
   {
     name: 'Willow',
-    leave: 15500,
+    leave: 10800,
     combs: 10,
     bees: 12500,
     honeyKg: 16,

@@ -75,14 +75,14 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
   [
     'more than a face',
     'nine eighths on a face',
-    () => changed([first(readingsOf(visitOn('Alder', '2014-05-14')))], eighths(5, 4)),
+    () => changed([first(readingsOf(visitOn('Alder', '2014-05-15')))], eighths(5, 4)),
   ],
   [
     'brood without a stage',
     'brood without any stage',
     () =>
       changed<Reading>(
-        [first(readingsOf(visitOn('Alder', '2014-05-14')), (r) => (r.faces[0]?.brood8 ?? 0) > 2)],
+        [first(readingsOf(visitOn('Alder', '2014-05-15')), (r) => (r.faces[0]?.brood8 ?? 0) > 2)],
         (r) => ({
           ...r,
           youngest: 'none',
@@ -125,7 +125,7 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
   [
     'more brood than a queen lays',
     'eight full combs of brood',
-    () => changed<Reading>(readingsOf(visitOn('Alder', '2014-05-14')), (r) => ({ ...eighths(8, 0)(r) })),
+    () => changed<Reading>(readingsOf(visitOn('Alder', '2014-05-15')), (r) => ({ ...eighths(8, 0)(r) })),
   ],
   [
     'brood out of season',
@@ -205,7 +205,7 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
     'comb shrank',
     'a comb that was built out is a quarter',
     () =>
-      changed<Reading>([first(readingsOf(visitOn('Alder', '2014-05-14')), (r) => r.built8 === 8)], (r) => ({
+      changed<Reading>([first(readingsOf(visitOn('Alder', '2014-05-15')), (r) => r.built8 === 8)], (r) => ({
         ...r,
         built8: 2,
       })),

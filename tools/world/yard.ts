@@ -42,7 +42,7 @@ export function newYard(seed: number, sky: ReadonlyMap<Day, SkyDay>, before: Day
     noted: new Set(),
     world: { day: before, societies: new Map(), happened: [], natural: false },
     people: {
-      keeper: eye('keeper', 0.03, -0.04, 0.08, 0.78, 0.97),
+      keeper: eye('keeper', 0.03, 0.03, 0.08, 0.78, 0.97),
       helper: eye('helper', -0.1, 0.08, 0.11, 0.68, 0.93),
       learner: eye('learner', -0.25, 0.15, 0.22, 0.4, 0.6),
     },
