@@ -67,26 +67,34 @@ export async function beginUsual(page: Page): Promise<void> {
   await page.locator('.visit-act .visit-go').waitFor();
 }
 
-/** A colony of the demo with at least so many bars, by the last closing of each. */
-export async function colonyWithBars(opened: Opened, bars: number): Promise<string> {
+export interface DemoColony {
+  readonly colony: string;
+  /** Bars that a usual visit lifts. */
+  readonly bars: number;
+}
+
+/** Living colonies of the demo, the largest first, by what the Visit screen says before it begins. */
+export async function demoColonies(opened: Opened): Promise<readonly DemoColony[]> {
   const page = await opened.page('/');
-  await page.locator('.stop').first().waitFor();
-  const last = new Map<string, number>();
-  for (const entry of await journalOf(page)) {
-    if (entry.kind !== 'visit') continue;
-    const { colony, followerAfter } = entry.body as { colony: string; followerAfter: number | null };
-    if (followerAfter !== null) last.set(colony, followerAfter);
+  const links = page.locator('.stop a[href^="/visit/"]');
+  await links.first().waitFor();
+  const paths = await links.evaluateAll((all) => all.map((each) => each.getAttribute('href') ?? ''));
+  const found: DemoColony[] = [];
+  for (const path of new Set(paths)) {
+    await page.goto(opened.address + path);
+    await page.getByRole('button', { name: 'Usual', exact: true }).click();
+    const lifts = await page.getByText(/ to lift, of places /).innerText();
+    found.push({ colony: path.split('/').at(-1) ?? '', bars: Number(/(\d+) bars to lift/.exec(lifts)?.[1] ?? 1) });
   }
   await page.close();
-  const found = [...last].find(([, follower]) => follower >= bars);
-  if (found === undefined) throw new Error(`a colony of the demo with ${bars} bars`);
-  return found[0];
+  return found.sort((a, b) => b.bars - a.bars);
 }
 
 async function main(): Promise<void> {
   const opened = await openFestoon({ theme: 'sun' });
   try {
-    const page = await opened.page(`/visit/${await colonyWithBars(opened, thirteenBars.length)}`);
+    const [largest] = await demoColonies(opened);
+    const page = await opened.page(`/visit/${largest?.colony ?? ''}`);
     await beginUsual(page);
     const before = (await journalOf(page)).length;
     const run = await readBars(page, thirteenBars);

@@ -7,6 +7,7 @@ import type { CellCounts, LookedFor, Reading, Stage } from '../../../colony/read
 import type { SignCode } from '../../../colony/signs.ts';
 import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
 import type { At, Entry, Id } from '../../../journal/entry.ts';
+import type { Expected } from './ports.ts';
 
 export type CombClass = NonNullable<Reading['combClass']>;
 export type Order = VisitBody['order'];
@@ -78,6 +79,13 @@ export type Step =
   | { readonly kind: 'down'; readonly place: number }
   | { readonly kind: 'fell'; readonly note: Id; readonly temperNotes: readonly TemperNote[] };
 
+/** What was told of a bar when it was put down: kept, because the journal that told it knows the reading from then on. */
+export interface ToldBar {
+  readonly place: number;
+  readonly seen: Seen;
+  readonly expected: Expected;
+}
+
 export interface Draft {
   readonly form: 1;
   readonly visit: Id;
@@ -103,6 +111,8 @@ export interface Draft {
   readonly skipped: readonly number[];
   readonly fell: readonly number[];
   readonly smokeSince: number | null;
+  /** Of the bar put down last. */
+  readonly told: ToldBar | null;
   readonly closing: Closing;
   /** Entries made by Down, by the fall of a comb and by closing that the journal has not confirmed yet. */
   readonly outbox: readonly Entry[];
@@ -166,6 +176,7 @@ export function beginDraft(given: Beginning): Draft {
     skipped: [],
     fell: [],
     smokeSince: null,
+    told: null,
     closing: nothingCounted,
     outbox: [],
     past: [],

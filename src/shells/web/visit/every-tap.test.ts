@@ -5,15 +5,51 @@ import fc from 'fast-check';
 import { combClasses, lookedFor, readingSchema, stages } from '../../../colony/reading.ts';
 import { signs } from '../../../colony/signs.ts';
 import { visitSchema } from '../../../colony/visit.ts';
+import type { BarView } from '../../../colony/view.ts';
 import { envelopeSchema, type Entry, type Id } from '../../../journal/entry.ts';
 import { plainManner } from '../../../words/say.ts';
 import { asDraft, beginDraft, type Draft } from './draft.ts';
+import type { Expected } from './ports.ts';
 import { closingSentence, notOpened } from './sentence.ts';
 import { createSession, type SessionPorts } from './session.ts';
 import { tap, type Tap } from './tap.ts';
 
 const uuid = (n: number): Id => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
 const stamp = { noted: '2014-05-16T18:05:00Z', at: '2014-05-16T14:05' };
+
+/** As large as what is told of a bar can be. */
+const drawn: BarView = {
+  place: 13,
+  comb: uuid(7),
+  mark: 'K5',
+  widthMm: 35,
+  kind: 'comb',
+  built: 1 / 3,
+  shares: {
+    honey: 1 / 7,
+    nectar: 1 / 7,
+    bread: 1 / 7,
+    empty: 1 / 7,
+    drone: 1 / 7,
+    emerging: 1 / 7,
+    sealed: 1 / 7,
+    larva: 0,
+    egg: 0,
+  },
+  ink: 'worked out',
+  bees: 1 / 3,
+  cells: { open: 1, sealed: 1, torn: 1, emerged: 1 },
+  queenSeen: true,
+  readOn: '2014-05-08',
+  spot: { kind: 'place', hive: uuid(6), place: 13, facing: 'as built' },
+};
+const eighths = { brood8: 4, food8: 3 };
+const expected: Expected = {
+  lastTime: { day: '2014-05-08', ...eighths },
+  today: eighths,
+  surprise: 'no eggs now',
+  outlines: { lastTime: drawn, today: drawn },
+};
 
 /** A tap as the thumb has it: which button; what the world adds to it comes when it is tapped. */
 type Thumb = (draft: Draft, n: number) => Tap;
@@ -29,6 +65,7 @@ const down: Thumb = (draft, n) => ({
   noteId: uuid(n + 1),
   stamp,
   words: { note: 'n', why: 'w' },
+  expected,
 });
 const thumbs: fc.Arbitrary<Thumb> = fc.oneof(
   { weight: 4, arbitrary: fc.constant(down) },

@@ -3,6 +3,7 @@
  * is believed of the colony. The frame hands these in, so that the visit knows neither the store nor
  * the engine, and can be driven by tests.
  */
+import type { Surprise } from '../../../apiary/visit-told.ts';
 import type { BarView, ColonyView } from '../../../colony/view.ts';
 import type { Reading } from '../../../colony/reading.ts';
 import type { At, Entry, Id, Instant } from '../../../journal/entry.ts';
@@ -22,11 +23,19 @@ export interface Moment {
 export interface Expected {
   readonly lastTime: { readonly day: Day; readonly brood8: number; readonly food8: number } | null;
   readonly today: { readonly brood8: number; readonly food8: number } | null;
-  /** True when what was read lies outside what today's belief allows. */
-  readonly surprise: boolean;
+  /** How what was read lies outside what today's belief allows; null when it does not. */
+  readonly surprise: Surprise | null;
   /** The outlines to draw over the reading. */
   readonly outlines: { readonly lastTime: BarView | null; readonly today: BarView | null };
 }
+
+/** For a bar of which nothing was ever known. */
+export const nothingExpected: Expected = {
+  lastTime: null,
+  today: null,
+  surprise: null,
+  outlines: { lastTime: null, today: null },
+};
 
 export interface VisitPorts {
   readonly yard: Id;

@@ -4,6 +4,7 @@ import { test } from 'node:test';
 import type { Entry } from '../../../journal/entry.ts';
 import type { Issue } from '../../../numbers/result.ts';
 import { asDraft, type Beginning } from './draft.ts';
+import { nothingExpected } from './ports.ts';
 import { createSession, type Session, type SessionPorts } from './session.ts';
 import type { Tap } from './tap.ts';
 
@@ -25,7 +26,15 @@ const beginning: Beginning = {
   combs: [],
 };
 const brood: Tap = { kind: 'class', combClass: 'brood' };
-const down: Tap = { kind: 'down', entry: uuid(2), next: uuid(10), noteId: uuid(11), stamp, words: {} };
+const down: Tap = {
+  kind: 'down',
+  entry: uuid(2),
+  next: uuid(10),
+  noteId: uuid(11),
+  stamp,
+  words: {},
+  expected: nothingExpected,
+};
 
 interface World {
   kept: string | null;

@@ -22,7 +22,8 @@ export function StartVisit() {
   const [brushed, setBrushed] = useState(false);
   const bay = bayWithFollower(view);
   const combs = combPlaces(view);
-  const first = placesToRead(kind, order, bay, combs)[0] ?? bay.to;
+  const places = placesToRead(kind, order, bay, combs);
+  const first = places[0] ?? bay.to;
   const begin = () =>
     void session.begin({
       visit: ports.newId(),
@@ -43,9 +44,14 @@ export function StartVisit() {
     <Shell
       title={t('visiting.title-start', { colony: view.name })}
       foot={
-        <button type="button" className="visit-go" onClick={begin}>
-          {t('visiting.start', { place: String(first) })}
-        </button>
+        <>
+          <Link className="button" href={`/colony/${view.colony}`}>
+            {t('visiting.not-now')}
+          </Link>
+          <button type="button" className="visit-go" onClick={begin}>
+            {t('visiting.start', { place: String(first) })}
+          </button>
+        </>
       }
     >
       {stop?.verb === 'leave shut' && stop.first !== null ? (
@@ -58,7 +64,10 @@ export function StartVisit() {
         onChoose={setKind}
         options={kinds.map((value) => ({ value, label: t(`visiting.kind.${value}`) }))}
       />
-      <p>{t(`visiting.kind-about.${kind}`)}</p>
+      <p>
+        {t(`visiting.kind-about.${kind}`)}{' '}
+        {t('visiting.lifts', { n: places.length, from: String(bay.from), to: String(bay.to) })}
+      </p>
       {kind === 'glance' ? null : (
         <OneOf
           legend={t('visiting.order')}
@@ -76,9 +85,6 @@ export function StartVisit() {
         options={(['no', 'yes'] as const).map((value) => ({ value, label: t(`visiting.brushed.${value}`) }))}
       />
       <p className="small">{t('visiting.start-caution')}</p>
-      <p>
-        <Link href={`/colony/${view.colony}`}>{t('visiting.not-now')}</Link>
-      </p>
     </Shell>
   );
 }

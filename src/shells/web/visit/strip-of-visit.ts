@@ -17,6 +17,8 @@ export interface VisitStrip {
   /** Bars read today, by place. */
   readonly read: ReadonlyMap<number, BarView>;
   readonly current: number | null;
+  /** The place at the follower board: looked at when no bar is in the hand. */
+  readonly end: number;
   readonly bay: { readonly from: number; readonly to: number };
   readonly width: number;
   readonly height: number;
@@ -30,7 +32,7 @@ export function visitStrip(asked: VisitStrip): string {
   const bars = Array.from({ length: bay.to - bay.from + 1 }, (_, index) => bay.from + index).map(
     (place) => asked.read.get(place) ?? unopened(place, view),
   );
-  const around = asked.current ?? asked.told?.place ?? bay.to;
+  const around = asked.current ?? asked.end;
   const options: StripOptions = {
     ...asked.trough,
     density: 'near',

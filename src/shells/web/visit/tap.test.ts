@@ -6,6 +6,7 @@ import { visitSchema } from '../../../colony/visit.ts';
 import { envelopeSchema } from '../../../journal/entry.ts';
 import { plainManner } from '../../../words/say.ts';
 import { beginDraft, type Beginning, type Draft, placesToRead } from './draft.ts';
+import { nothingExpected } from './ports.ts';
 import { closingSentence, notOpened } from './sentence.ts';
 import { downRefused, tap, type Tap } from './tap.ts';
 
@@ -44,6 +45,7 @@ function down(draft: Draft): Draft {
     noteId: id(),
     stamp,
     words: { note: 'n', why: 'w' },
+    expected: nothingExpected,
   });
 }
 
@@ -86,7 +88,15 @@ test('V3 Down writes one reading that the journal understands, and the same Down
     { kind: 'youngest', stage: 'larva' },
     { kind: 'cells', which: 'open', by: 1 },
   );
-  const by: Tap = { kind: 'down', entry: draft.bar?.entry ?? '', next: id(), noteId: id(), stamp, words: {} };
+  const by: Tap = {
+    kind: 'down',
+    entry: draft.bar?.entry ?? '',
+    next: id(),
+    noteId: id(),
+    stamp,
+    words: {},
+    expected: nothingExpected,
+  };
   const once = tap(draft, by);
   assert.deepEqual(tap(once, by), once);
   assert.equal(once.bar?.place, 4);

@@ -20,6 +20,7 @@ import {
   type Step,
   type Written,
 } from './draft.ts';
+import type { Expected } from './ports.ts';
 import { seenAfter, type SeenTap, tooMuch } from './seen.ts';
 import { correctionEntry, noteEntry, readingEntry, rowEnd, type Stamp, visitEntry, voidEntry } from './to-entries.ts';
 
@@ -40,6 +41,7 @@ export type Tap =
       readonly noteId: Id;
       readonly stamp: Stamp;
       readonly words: Words;
+      readonly expected: Expected;
     }
   | { readonly kind: 'not opened'; readonly entry: Id; readonly next: Id; readonly stamp: Stamp; readonly words: Words }
   | { readonly kind: 'go'; readonly place: number; readonly next: Id }
@@ -144,11 +146,9 @@ function down(draft: Draft, by: Extract<Tap, { kind: 'down' }>): Draft {
   const read = [...draft.read.filter((row) => row.place !== bar.place), written];
   const past: readonly Step[] = [{ kind: 'down', place: bar.place }];
   const outbox = [...draft.outbox, ...entries, ...note];
-  return onward(
-    { ...draft, read, outbox, past, skipped: draft.skipped.filter((place) => place !== bar.place) },
-    bar.place,
-    by.next,
-  );
+  const skipped = draft.skipped.filter((place) => place !== bar.place);
+  const told = { place: bar.place, seen: bar.seen, expected: by.expected };
+  return onward({ ...draft, read, outbox, past, skipped, told }, bar.place, by.next);
 }
 
 function putDown(
@@ -174,7 +174,8 @@ function notOpened(draft: Draft, by: Extract<Tap, { kind: 'not opened' }>): Draf
   const left = { ...draft, skipped, read: draft.read.filter((row) => row.place !== bar.place) };
   if (bar.again === null) return remembered(draft, onward(left, bar.place, by.next));
   const taken = voidEntry(draft, bar.entry, bar.again.reading, bar.again.corrections, by.stamp, by.words.why ?? '');
-  return onward({ ...left, outbox: [...draft.outbox, taken], past: [] }, bar.place, by.next);
+  const told = draft.told?.place === bar.place ? null : draft.told;
+  return onward({ ...left, outbox: [...draft.outbox, taken], past: [], told }, bar.place, by.next);
 }
 
 function onward(draft: Draft, after: number, next: Id): Draft {

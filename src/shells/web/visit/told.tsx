@@ -5,43 +5,36 @@
  */
 import type { Day } from '../../../numbers/day.ts';
 import { useText, type Wording } from '../frame/manner.tsx';
-import type { BarDraft, Draft, Written } from './draft.ts';
+import type { BarDraft, Draft, ToldBar } from './draft.ts';
 import { stopSigns, StopText } from './sign-panel.tsx';
 import { downRefused } from './tap.ts';
-import { readingOf } from './to-entries.ts';
-import { useHand } from './use-session.ts';
 
 export function Told({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft }) {
   const { t } = useText();
-  const { view, ports } = useHand();
   if (stopSigns(bar).length > 0 && draft.panel === null) return <StopText short />;
-  const last = draft.read.at(-1);
+  const { told } = draft;
   return (
     <div className="visit-told" role="status">
       {downRefused(bar) === 'too much' ? (
         <p>{t('visiting.refused.too much', { brood: bar.seen.brood8 ?? 0, food: bar.seen.food8 ?? 0 })}</p>
       ) : bar.again !== null ? (
         <p>{t('visiting.again', { place: String(bar.place) })}</p>
-      ) : last === undefined ? (
+      ) : told === null ? (
         <p>{t('visiting.refused.nothing read', { place: String(bar.place) })}</p>
       ) : (
-        <p>{toldOf(last, ports.expect(view, readingOf(draft, last.place, last.seen)), t)}</p>
+        <p>{toldOf(told, t)}</p>
       )}
     </div>
   );
 }
 
-function toldOf(
-  last: Written,
-  expected: ReturnType<ReturnType<typeof useHand>['ports']['expect']>,
-  t: Wording['t'],
-): string {
+function toldOf({ place, seen, expected }: ToldBar, t: Wording['t']): string {
   const eighths = (value: number | null) => (value === null ? t('visiting.not-read') : String(value));
-  const seen = t('visiting.told-seen', { brood: eighths(last.seen.brood8), food: eighths(last.seen.food8) });
+  const read = t('visiting.told-seen', { brood: eighths(seen.brood8), food: eighths(seen.food8) });
   const { lastTime, today, surprise } = expected;
   return [
-    t('visiting.told', { place: String(last.place), seen }),
-    surprise ? t('visiting.told-surprise') : '',
+    t('visiting.told', { place: String(place), seen: read }),
+    surprise === null ? '' : t(`visiting.surprise.${surprise}`),
     lastTime === null
       ? t('visiting.told-first')
       : t('visiting.told-last', { day: daySlot(lastTime.day), brood: lastTime.brood8, food: lastTime.food8 }),

@@ -17,6 +17,7 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
   const { yard, observer, today, aside, now } = useYard();
   const trough = troughOf(view.hive);
   const authority = aside.contacts.find((contact) => contact.role === 'authority');
+  const { overrides } = aside;
   const name = authority?.name ?? null;
   const phone = authority?.phone ?? null;
   return useMemo(
@@ -38,11 +39,11 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
         const taken = await model.take(entries);
         return taken.ok ? null : taken.issues;
       },
-      expect: expectationOf,
+      expect: (seen, reading) => expectationOf(seen, reading, overrides),
       drawn: drawnReading,
       authority: name === null || phone === null ? null : { name, phone },
       // `now` is made anew with every entry; what it reads (day, time zone) is named here.
     }),
-    [model, yard, observer, today, manner, trough, name, phone],
+    [model, yard, observer, today, manner, trough, overrides, name, phone],
   );
 }

@@ -8,6 +8,7 @@ import type { VisitPorts } from './ports.ts';
 import { closingSentence } from './sentence.ts';
 import { createSession, type Session, type SessionState } from './session.ts';
 import { downRefused, type Tap } from './tap.ts';
+import { readingOf } from './to-entries.ts';
 
 export interface Hand {
   readonly ports: VisitPorts;
@@ -59,10 +60,12 @@ function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
     view,
     session,
     tap,
-    down: ({ bar }) => {
+    down: (draft) => {
+      const { bar } = draft;
       if (bar === null || downRefused(bar) !== null) return;
+      const expected = ports.expect(view, readingOf(draft, bar.place, bar.seen));
       const words = { note: noteOf(bar), why: text('visiting.correct-why', {}, manner) };
-      tap({ kind: 'down', entry: bar.entry, next: newId(), noteId: newId(), stamp: stamp(), words });
+      tap({ kind: 'down', entry: bar.entry, next: newId(), noteId: newId(), stamp: stamp(), words, expected });
     },
     notOpened: ({ bar }) => {
       if (bar === null) return;

@@ -7,7 +7,7 @@ import { visitStrip } from './strip-of-visit.ts';
 import { readingOf, rowEnd } from './to-entries.ts';
 import { useHand } from './use-session.ts';
 
-const least = { width: 320, height: 60 };
+const least = { width: 320, height: 44 };
 
 export function VisitStrip({ draft }: { readonly draft: Draft }) {
   const { t } = useText();
@@ -30,11 +30,10 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
     watcher.observe(measured);
     return () => watcher.disconnect();
   }, []);
-  const { read, bay, closing, visit, hive } = draft;
+  const { read, told, bay, closing, visit, hive } = draft;
   const current = draft.bar?.place ?? null;
   const svg = useMemo(() => {
     const of = (row: Draft['read'][number]) => readingOf({ visit, hive }, row.place, row.seen);
-    const last = read.at(-1);
     const end = rowEnd({ bay, closing });
     const stretch = bay.follower === 'last' ? { from: bay.from, to: end } : { from: end, to: bay.to };
     return visitStrip({
@@ -42,12 +41,13 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
       trough: ports.trough,
       current,
       bay: stretch,
+      end,
       ...size,
       read: new Map(read.map((row) => [row.place, ports.drawn(view, of(row))])),
-      told: last === undefined ? null : { place: last.place, expected: ports.expect(view, of(last)) },
+      told,
       label: t('visiting.strip', { read: read.length, left: bay.to - bay.from + 1 - read.length }),
     });
-  }, [view, ports, current, read, bay, closing, visit, hive, size, t]);
+  }, [view, ports, current, read, told, bay, closing, visit, hive, size, t]);
   return (
     <div className="visit-strip" ref={box}>
       <Drawn svg={svg} />
