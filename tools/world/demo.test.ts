@@ -21,7 +21,7 @@ const of = (kind: string): readonly Entry[] => journal.filter((e) => e.kind === 
 const visits = of('visit').map((e) => e.body as VisitBody);
 const readings = of('reading').map((e) => e.body as Reading);
 
-test('D1 the same seed tells the committed journal again, byte for byte', () => {
+test('Y1 the same seed tells the committed journal again, byte for byte', () => {
   assert.equal(
     ferryRoad(weather) === committed,
     true,
@@ -29,7 +29,7 @@ test('D1 the same seed tells the committed journal again, byte for byte', () => 
   );
 });
 
-test('D2 every entry passes the schemas of envelope and kind, and no id stands twice', () => {
+test('Y2 every entry passes the schemas of envelope and kind, and no id stands twice', () => {
   const kinds = new Map(allKinds.map((kind) => [kind.kind, kind]));
   for (const e of journal) {
     assert.ok(envelopeSchema.safeParse(e).success, e.id);
@@ -39,7 +39,7 @@ test('D2 every entry passes the schemas of envelope and kind, and no id stands t
   assert.equal(new Set(journal.map((e) => e.id)).size, journal.length);
 });
 
-test('D2 nothing is dated or noted after the demo’s today, and what was so is noted within two days', () => {
+test('Y2 nothing is dated or noted after the demo’s today, and what was so is noted within two days', () => {
   for (const e of journal) {
     assert.ok(e.at.slice(0, 10) <= demoToday && e.noted.slice(0, 10) <= '2014-05-17', e.id);
     const late = (Date.parse(e.noted) - Date.parse(`${e.at.slice(0, 10)}T00:00:00Z`)) / 3600000;
@@ -47,7 +47,7 @@ test('D2 nothing is dated or noted after the demo’s today, and what was so is 
   }
 });
 
-test('D2 the journal folds without a fault, a conflict or an entry that is not understood', () => {
+test('Y2 the journal folds without a fault, a conflict or an entry that is not understood', () => {
   const folded = foldJournal(journal, allKinds, emptyColonies);
   assert.deepEqual(folded.faults, []);
   assert.deepEqual([folded.conflicts.length, folded.notUnderstood.length], [0, 0]);
@@ -57,13 +57,13 @@ test('D2 the journal folds without a fault, a conflict or an entry that is not u
   assert.deepEqual(living.sort(), ['Alder', 'Birch', 'Hazel', 'Linden', 'Linden back', 'Rowan', 'Willow']);
 });
 
-test('D3 the demo is of the promised size', () => {
+test('Y3 the demo is of the promised size', () => {
   assert.ok(committed.length < 1.5e6, `${committed.length} bytes`);
   assert.ok(visits.length >= 80 && visits.length <= 140, `${visits.length} visits`);
   assert.ok(readings.length >= 800 && readings.length <= 1500, `${readings.length} readings`);
 });
 
-test('D3 it holds one each of what a yard goes through', () => {
+test('Y3 it holds one each of what a yard goes through', () => {
   const roles = of('observer')
     .map((e) => (e.body as { role: string }).role)
     .sort();
@@ -108,7 +108,7 @@ test('D3 it holds one each of what a yard goes through', () => {
   );
 });
 
-test('D3 two colonies live in one trough, with boards between them', () => {
+test('Y3 two colonies live in one trough, with boards between them', () => {
   const { draft } = foldJournal(journal, allKinds, emptyColonies);
   const living = [...draft.colonies.values()].filter((colony) => colony.ended === null);
   const bays = living

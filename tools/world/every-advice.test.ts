@@ -47,12 +47,12 @@ function given(day: Day, colony: string): readonly string[] {
 }
 
 for (const [rule, day, colony] of shown) {
-  test(`D9 ${rule} is advised of ${colony} on ${day}`, () => {
+  test(`Y9 ${rule} is advised of ${colony} on ${day}`, () => {
     assert.ok(given(day, colony).includes(rule), `${colony} on ${day}: ${given(day, colony).join(', ') || 'nothing'}`);
   });
 }
 
-test('D9 no rule is without a day in the demo', () => {
+test('Y9 no rule is without a day in the demo', () => {
   const there = new Set(shown.map(([rule]) => rule));
   assert.deepEqual(
     rules.map((rule) => rule.key).filter((key) => !there.has(key)),
@@ -60,7 +60,7 @@ test('D9 no rule is without a day in the demo', () => {
   );
 });
 
-test('D9 today the round holds the seven living colonies, each with something said', () => {
+test('Y9 today the round holds the seven living colonies, each with something said', () => {
   assert.equal(demoToday, demoDay);
   const today = on(demoToday);
   assert.equal(today.round.length, 7);

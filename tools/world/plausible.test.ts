@@ -66,7 +66,7 @@ function breaks(code: Doubt['code'], broken: readonly Entry[]): void {
   assert.ok(codes.has(code), `found ${[...codes].join(', ') || 'nothing'}; ${code} was expected`);
 }
 
-test('D4 a bee scientist finds nothing in the demo yard that cannot be true of bees', () => {
+test('Y4 a bee scientist finds nothing in the demo yard that cannot be true of bees', () => {
   assert.deepEqual(examine(journal), []);
   assert.ok(visitsOf('Alder').length >= 15 && visitsOf('Hazel').length >= 15, 'there was something to read');
 });
@@ -221,10 +221,10 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
 ];
 
 for (const [code, title, broken] of cases) {
-  test(`D5 a journal with ${title} is doubted: ${code}`, () => breaks(code, broken()));
+  test(`Y5 a journal with ${title} is doubted: ${code}`, () => breaks(code, broken()));
 }
 
-test('D5 every kind of doubt has a journal that wakes it', () => {
+test('Y5 every kind of doubt has a journal that wakes it', () => {
   const all = new Set<string>(cases.map(([code]) => code));
   const known = readFileSync('tools/world/bee-scientist.ts', 'utf8').match(/readonly code:([\s\S]*?);/)?.[1] ?? '';
   const codes = [...known.matchAll(/'([^']+)'/g)].map((found) => found[1] ?? '');

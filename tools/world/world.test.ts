@@ -41,7 +41,7 @@ function run(world: World, until: string, seed = 3, each: (day: string) => void 
   }
 }
 
-test('D6 of 100 eggs 94.2 hatch, 86.4 are sealed and 85.1 emerge on day 21 (Fukuda & Sakagami 1968)', () => {
+test('Y6 of 100 eggs 94.2 hatch, 86.4 are sealed and 85.1 emerge on day 21 (Fukuda & Sakagami 1968)', () => {
   const face = newComb('c', 1, 1, 0, '2013-01-01').faces[0];
   face.worker[0] = 100;
   const seen: number[] = [];
@@ -58,7 +58,7 @@ test('D6 of 100 eggs 94.2 hatch, 86.4 are sealed and 85.1 emerge on day 21 (Fuku
   assert.equal(broodCells(face), 0);
 });
 
-test('D6 one face of the trough is the trapezoid inside the bees’ gaps, 8.1 dm2', () => {
+test('Y6 one face of the trough is the trapezoid inside the bees’ gaps, 8.1 dm2', () => {
   const slope = Math.tan((25 * Math.PI) / 180);
   const top = 460 - 16 / Math.cos((25 * Math.PI) / 180);
   const bottom = top - 2 * 250 * slope;
@@ -66,7 +66,7 @@ test('D6 one face of the trough is the trapezoid inside the bees’ gaps, 8.1 dm
   assert.ok(faceDm2 > 8 && faceDm2 < 8.3);
 });
 
-test('D6 no cell is filled twice: brood and food of every face fit into its wax, on every day of two years', () => {
+test('Y6 no cell is filled twice: brood and food of every face fit into its wax, on every day of two years', () => {
   const world = oneColony();
   let looked = 0;
   run(world, '2014-12-31', 3, (day) => {
@@ -86,7 +86,7 @@ test('D6 no cell is filled twice: brood and food of every face fit into its wax,
   assert.ok(looked > 10000);
 });
 
-test('D6 a colony’s luck hangs on its name and the day, not on who else is there', () => {
+test('Y6 a colony’s luck hangs on its name and the day, not on who else is there', () => {
   const alone = oneColony();
   const together = oneColony();
   hiveSwarm(together, 'other', 1, 8, 12000, 300, chanceOf(3, 'other'));
@@ -99,7 +99,7 @@ test('D6 a colony’s luck hangs on its name and the day, not on who else is the
   assert.equal(honeyKg(a), honeyKg(b));
 });
 
-test('D6 another seed gives another year', () => {
+test('Y6 another seed gives another year', () => {
   const a = oneColony();
   const b = oneColony();
   run(a, '2013-06-30', 3);
@@ -107,7 +107,7 @@ test('D6 another seed gives another year', () => {
   assert.notEqual(adults(a.societies.get('one') ?? assert.fail()), adults(b.societies.get('one') ?? assert.fail()));
 });
 
-test('D6 a colony’s year: small in March, great in June, no brood at Christmas, food for the winter', () => {
+test('Y6 a colony’s year: small in March, great in June, no brood at Christmas, food for the winter', () => {
   const world = oneColony();
   const society = world.societies.get('one') ?? assert.fail();
   const bees = new Map<string, number>();
@@ -132,13 +132,13 @@ test('D6 a colony’s year: small in March, great in June, no brood at Christmas
   assert.ok(honeyKg(society) > 10, `${honeyKg(society)} kg`);
 });
 
-test('D6 the season of laying is 0 at New Year, above .9 of its best in June, and never above 1', () => {
+test('Y6 the season of laying is 0 at New Year, above .9 of its best in June, and never above 1', () => {
   assert.equal(season('2013-01-01'), 0);
   assert.ok(season('2013-06-10') > 0.9);
   for (const day of sky.keys()) assert.ok(season(day) <= 1);
 });
 
-test('D6 a swarm on bare bars has no sealed brood for nine days, and eggs within a week', () => {
+test('Y6 a swarm on bare bars has no sealed brood for nine days, and eggs within a week', () => {
   const world = emptyWorld();
   run(world, '2014-05-07');
   const swarm = hiveSwarm(world, 'swarm', 1, 8, 12000, 300, chanceOf(5, 'swarm'));
@@ -149,7 +149,7 @@ test('D6 a swarm on bare bars has no sealed brood for nine days, and eggs within
   assert.ok(sealed() > 0);
 });
 
-test('D7 what an observer reads is half eighths within a face, near the truth, and leans as the person leans', () => {
+test('Y7 what an observer reads is half eighths within a face, near the truth, and leans as the person leans', () => {
   const world = oneColony();
   run(world, '2013-06-01');
   const society = world.societies.get('one') ?? assert.fail();
@@ -177,7 +177,7 @@ test('D7 what an observer reads is half eighths within a face, near the truth, a
   assert.ok(mean(0.2) > mean(0) * 1.08 && mean(-0.2) < mean(0) * 0.92);
 });
 
-test('D8 random yards are lawful, fold without faults, and are the same for the same seed', () => {
+test('Y8 random yards are lawful, fold without faults, and are the same for the same seed', () => {
   for (let seed = 1; seed <= 12; seed += 1) {
     const size = { hives: 3, years: 1, visitsPerYear: 14 };
     const journal = randomYard(seed, size);
