@@ -38,12 +38,12 @@ function noneBefore(evidence: readonly Evidence[], day: Day, book: FigureBook): 
   return none?.day ?? null;
 }
 
-/** When the first of them was or will be sealed. */
+/** When the first of them was or will be sealed; cells torn down hold nobody and tell no day. */
 function sealedWindow(counts: CellCounts, day: Day, bound: Day | null, book: FigureBook): Window | null {
   const sealing = agesOf('queen', 'sealing', book);
   const oldest = agesOf('queen', 'sealed', book).greatest;
   const notBefore = (first: Day): Day => (bound === null ? first : later(first, addDays(bound, sealing.least)));
-  if (counts.sealed + counts.torn + counts.emerged > 0) {
+  if (counts.sealed + counts.emerged > 0) {
     return { earliest: earlier(day, notBefore(addDays(day, -(oldest - sealing.least)))), latest: day };
   }
   if (counts.open === 0) return null;

@@ -9,7 +9,7 @@ import { addDays, type Day, daysBetween, later } from '../numbers/day.ts';
 import { shiftWindow, type Window, windowOf } from '../numbers/window.ts';
 import { agesOf } from './brood-dates.ts';
 import { type LastLaid, nextLastLaid } from './last-laid.ts';
-import type { Evidence } from './queen-evidence.ts';
+import { type Evidence, livingCells } from './queen-evidence.ts';
 import { queenLoss } from './queen-loss.ts';
 import { seasonLaying } from './season-laying.ts';
 import type { ColonyState, DatedEvent } from './state.ts';
@@ -18,6 +18,10 @@ export interface QueenBreak {
   readonly cause: 'swarm' | 'queen gone' | 'split' | 'unseen' | 'hived' | 'introduced';
   /** When the old queen laid last. */
   readonly loss: Window;
+  /** The day of the event, or of the visit that saw no eggs. */
+  readonly noticed: Day;
+  /** Queen cells with somebody in them, or just left, were seen since. */
+  readonly cells: boolean;
   /** When a virgin emerges; null where a mated queen is the likely one. */
   readonly virgin: Window | null;
   readonly firstEggs: Window;
@@ -83,7 +87,7 @@ function swarmed(open: QueenBreak | null, window: Window, entry: Id, book: Figur
     return { ...open, virgin, firstEggs: afterVirgin(virgin, book), entries: [...open.entries, entry] };
   }
   const virgin = shiftWindow(window, emerges.low, emerges.high);
-  return { cause: 'swarm', loss: window, virgin, firstEggs: afterVirgin(virgin, book), sure: true, entries: [entry], ended: null };
+  return { cause: 'swarm', loss: window, noticed: window.latest, virgin, firstEggs: afterVirgin(virgin, book), sure: true, cells: false, entries: [entry], ended: null };
 }
 
 /** A swarm whose parent had not swarmed before brings its laying queen; any other may have a virgin. */
@@ -94,12 +98,12 @@ function hived(state: ColonyState, dated: DatedEvent, parent: Id | null, book: F
   const first = rangeOf(book, 'swarm-first-eggs');
   const most = prime ? first.high : rangeOf(book, 'swarm-young-eggs').high;
   const firstEggs = { earliest: addDays(dated.day, first.low), latest: addDays(dated.day, most) };
-  return { cause: 'hived', loss: windowOf(dated.day), virgin: null, firstEggs, sure: true, entries: [dated.entry], ended: null };
+  return { cause: 'hived', loss: windowOf(dated.day), noticed: dated.day, virgin: null, firstEggs, sure: true, cells: false, entries: [dated.entry], ended: null };
 }
 
 function orphaned(cause: QueenBreak['cause'], day: Day, entry: Id, sure: boolean, book: FigureBook): QueenBreak {
   const { virgin, firstEggs } = emergency(windowOf(day), book);
-  return { cause, loss: windowOf(day), virgin, firstEggs, sure, entries: [entry], ended: null };
+  return { cause, loss: windowOf(day), noticed: day, virgin, firstEggs, sure, cells: false, entries: [entry], ended: null };
 }
 
 function began(
@@ -108,7 +112,8 @@ function began(
   if (event.how === 'introduced') {
     const days = rangeOf(book, 'introduced-laying-days');
     const firstEggs = shiftWindow(windowOf(dated.day), days.low, days.high);
-    return { cause: 'introduced', loss: open?.loss ?? windowOf(dated.day), virgin: null, firstEggs, sure: true, entries: [dated.entry], ended: null };
+    const loss = open?.loss ?? windowOf(dated.day);
+    return { cause: 'introduced', loss, noticed: dated.day, virgin: null, firstEggs, sure: true, cells: false, entries: [dated.entry], ended: null };
   }
   const emerged = state.queens.get(event.queen)?.emerged ?? null;
   if (event.how !== 'raised here' || open === null || emerged === null) return open;
@@ -117,6 +122,8 @@ function began(
 
 function takeEvidence(state: ColonyState, told: Told, seen: Evidence, book: FigureBook): void {
   told.lastLaid = nextLastLaid(told.lastLaid, seen, book);
+  const cells = livingCells(seen);
+  if (told.open !== null && cells) told.open = { ...told.open, cells };
   if (seen.eggs === 'seen') {
     const proven = addDays(seen.day, -agesOf('worker', 'egg', book).greatest);
     told.impossibleEggs = false;
@@ -127,11 +134,16 @@ function takeEvidence(state: ColonyState, told: Told, seen: Evidence, book: Figu
     told.open = null;
     return;
   }
-  if (told.open !== null || seen.eggs !== 'none seen' || told.lastLaid?.over !== true) return;
+  if (seen.eggs !== 'none seen' || told.lastLaid?.over !== true) return;
+  if (told.open !== null) {
+    if (told.open.cause === 'unseen') told.open = { ...told.open, noticed: seen.day };
+    return;
+  }
+  // In the cold months a nest without eggs is as it should be.
   if (seasonLaying(seen.day, latitudeOf(state), book) < value(book, 'laying-season-03')) return;
   const { window } = told.lastLaid;
   const { virgin, firstEggs } = emergency(window, book);
-  told.open = { cause: 'unseen', loss: window, virgin, firstEggs, sure: true, entries: seen.from, ended: null };
+  told.open = { cause: 'unseen', loss: window, noticed: seen.day, virgin, firstEggs, sure: true, cells, entries: seen.from, ended: null };
 }
 
 function emergency(loss: Window, book: FigureBook): { readonly virgin: Window; readonly firstEggs: Window } {

@@ -68,6 +68,11 @@ export function total(cells: CellCounts): number {
   return cells.open + cells.sealed + cells.torn + cells.emerged;
 }
 
+/** Cells were left that hold a queen to be, or that one has just left. */
+export function livingCells(seen: Evidence): boolean {
+  return seen.cells !== null && !seen.cellsCut && seen.cells.open + seen.cells.sealed + seen.cells.emerged > 0;
+}
+
 function addCells(a: CellCounts, b: CellCounts): CellCounts {
   return { open: a.open + b.open, sealed: a.sealed + b.sealed, torn: a.torn + b.torn, emerged: a.emerged + b.emerged };
 }

@@ -7,7 +7,7 @@ import { type FigureBook, rangeOf, value } from '../figures/book.ts';
 import { addDays, type Day, daysBetween, later } from '../numbers/day.ts';
 import type { Window } from '../numbers/window.ts';
 import { afterVirgin, type QueenBreak, type QueenStory } from './queen-breaks.ts';
-import { type Evidence, total } from './queen-evidence.ts';
+import { type Evidence, livingCells, total } from './queen-evidence.ts';
 import type { CellsReading, QueenReading } from './view.ts';
 
 export function queenReading(
@@ -16,7 +16,7 @@ export function queenReading(
   const looked = evidence.findLast((seen) => seen.eggs !== 'not looked') ?? null;
   const staged = evidence.findLast((seen) => seen.youngest !== null) ?? null;
   const expected = virginOf(story.open, cells);
-  const state = stateOf(looked, story, cells, expected, day, book);
+  const state = stateOf(evidence, looked, story, cells, expected, day, book);
   // Where no daughter is to be expected any more, no day is hers.
   const virgin = state === 'laying workers' || state === 'none' || state === 'drone layer' ? null : expected;
   const open = virgin === null && expected !== null ? null : story.open;
@@ -32,10 +32,15 @@ export function queenReading(
   };
 }
 
+/** No virgin is to be expected until cells are seen: no eggs for once is not a queen lost. */
+function isQuiet(open: QueenBreak): boolean {
+  return open.cause === 'introduced' || open.cause === 'hived' || (open.cause === 'unseen' && !open.cells);
+}
+
 /** Cells that were seen narrow the days of the virgin; where they do not meet, the cells are believed. */
 function virginOf(open: QueenBreak | null, cells: CellsReading | null): Window | null {
   const byCells = cells?.virginEmerges ?? null;
-  if (open === null || open.cause === 'introduced' || open.cause === 'hived') return byCells;
+  if (open === null || isQuiet(open)) return byCells;
   if (byCells === null || open.virgin === null) return open.virgin ?? byCells;
   const earliest = later(open.virgin.earliest, byCells.earliest);
   const latest = open.virgin.latest < byCells.latest ? open.virgin.latest : byCells.latest;
@@ -43,14 +48,16 @@ function virginOf(open: QueenBreak | null, cells: CellsReading | null): Window |
 }
 
 function stateOf(
-  looked: Evidence | null, story: QueenStory, cells: CellsReading | null, virgin: Window | null, day: Day, book: FigureBook,
+  evidence: readonly Evidence[], looked: Evidence | null, story: QueenStory, cells: CellsReading | null, virgin: Window | null, day: Day, book: FigureBook,
 ): QueenReading['state'] {
   const { open } = story;
   if (looked !== null && layingWorkers(looked, open, day, book)) return 'laying workers';
   if (open !== null) return openState(open, looked, cells, virgin, day, book);
   if (looked === null) return 'unknown';
   if (virgin !== null && cells !== null) return byCells(looked, cells, virgin, day);
-  if (looked.eggs !== 'seen') return 'unknown';
+  // Cells were left, nobody has looked since, and their days are over: anything may have come of them.
+  const left = evidence.findLast((seen) => seen.cells !== null || seen.cellsCut);
+  if (looked.eggs !== 'seen' || (cells === null && left !== undefined && livingCells(left))) return 'unknown';
   if (looked.brood !== null && looked.brood > 0 && looked.drone / looked.brood >= value(book, 'drone-layer-share')) return 'drone layer';
   const ended = story.breaks.findLast((one) => one.ended !== null && one.cause !== 'hived')?.ended ?? null;
   if (ended !== null && daysBetween(ended, day) < value(book, 'requeened-first-workers')) return 'new queen laying';
@@ -62,7 +69,7 @@ function byCells(looked: Evidence, cells: CellsReading, virgin: Window, day: Day
   if (day > virgin.latest) return 'virgin';
   if (cells.likelyKind === 'supersedure' && looked.eggs === 'seen') return 'failing';
   const { counts, sealed } = cells;
-  if (counts.sealed > 0 || counts.torn > 0 || counts.emerged > 0 || (sealed !== null && day > sealed.latest)) return 'cells sealed';
+  if (counts.sealed > 0 || counts.emerged > 0 || (sealed !== null && day > sealed.latest)) return 'cells sealed';
   return 'cells open';
 }
 
@@ -75,7 +82,11 @@ function openState(
   if (none) return 'none';
   if (virgin === null || day > open.firstEggs.latest) return 'unknown';
   if (day >= virgin.earliest || (cells !== null && cells.counts.emerged > 0)) return 'virgin';
-  if (cells !== null && total(cells.counts) > 0) return cells.counts.sealed > 0 || (cells.sealed !== null && day > cells.sealed.latest) ? 'cells sealed' : 'cells open';
+  // A first swarm leaves when the first cell is sealed.
+  if (open.cause === 'swarm') return 'cells sealed';
+  if (cells !== null && total(cells.counts) > 0) {
+    return cells.counts.sealed > 0 || (cells.sealed !== null && day > cells.sealed.latest) ? 'cells sealed' : 'cells open';
+  }
   const sealedFor = rangeOf(book, 'virgin-emerges-after-sealing').low;
   return day >= addDays(virgin.earliest, -sealedFor) ? 'cells sealed' : 'cells open';
 }
@@ -96,7 +107,8 @@ function nextTelling(
     if (open?.cause === 'introduced') return addDays(open.firstEggs.earliest, eggDays);
     if (open?.cause === 'hived') return addDays(open.loss.latest, value(book, 'swarm-first-eggs') + eggDays);
     if (virgin !== null) return addDays(virgin.latest, value(book, 'queen-first-egg-age') + eggDays);
-    return null;
+    // Cells on what brood there is, or eggs again: a few days tell.
+    return open !== null && isQuiet(open) ? addDays(open.noticed, value(book, 'test-comb-days')) : null;
   })();
   if (likely === null) return day;
   if (looked === null || looked.day < likely) return later(likely, day);
@@ -124,18 +136,32 @@ const evenChance = 0.5;
 /** Until somebody has looked. */
 const endless: Day = '9999-12-31';
 
-function pauseOf(one: QueenBreak, swarmStop: number, eggDays: number, book: FigureBook): { from: Day; likelyTo: Day; to: Day; unsure: boolean } {
+function pauseOf(one: QueenBreak, swarmStop: number, eggDays: number, book: FigureBook): Pause {
   const from = one.cause === 'swarm' ? addDays(one.loss.latest, -swarmStop) : addDays(one.loss.latest, 1);
-  const likely = ((): Day => {
-    if (one.cause === 'hived') return addDays(one.loss.latest, value(book, 'swarm-first-eggs'));
-    if (one.cause === 'introduced') return addDays(one.firstEggs.earliest, value(book, 'introduced-laying-days') - rangeOf(book, 'introduced-laying-days').low);
-    return one.virgin === null ? one.firstEggs.latest : addDays(one.virgin.latest, value(book, 'queen-first-egg-age'));
-  })();
-  // A look that saw eggs proves laying for the days an egg lasts, and for most of the days since the likely first ones.
-  if (one.ended !== null) {
-    const to = addDays(one.ended, -eggDays);
-    const start = likely < to ? likely : to;
-    return { from, likelyTo: start, to: start, unsure: !one.sure };
+  const likely = likelyEggs(one, book);
+  if (one.ended === null) return { from, likelyTo: likely, to: endless, unsure: !one.sure };
+  // A look that saw eggs proves laying for the days that an egg lasts; before that the likely day stands.
+  const proven = addDays(one.ended, -eggDays);
+  if (one.cause === 'unseen') return { from, likelyTo: likely, to: proven, unsure: false };
+  const to = likely < proven ? likely : proven;
+  return { from, likelyTo: to, to, unsure: !one.sure };
+}
+
+/** The day from which eggs are likely again; where none were seen for once, the day after that look. */
+function likelyEggs(one: QueenBreak, book: FigureBook): Day {
+  switch (one.cause) {
+    case 'hived': return addDays(one.loss.latest, value(book, 'swarm-first-eggs'));
+    case 'introduced': return addDays(one.noticed, value(book, 'introduced-laying-days'));
+    case 'swarm': case 'queen gone': case 'split': case 'unseen':
+      if (isQuiet(one)) return addDays(one.noticed, 1);
+      return one.virgin === null ? one.firstEggs.latest : addDays(one.virgin.latest, value(book, 'queen-first-egg-age'));
   }
-  return { from, likelyTo: likely, to: endless, unsure: !one.sure };
+}
+
+interface Pause {
+  readonly from: Day;
+  /** Before this she did not lay; from this on an even chance. */
+  readonly likelyTo: Day;
+  readonly to: Day;
+  readonly unsure: boolean;
 }
