@@ -12,7 +12,7 @@ test('A27 a patchy sheet asks for a second look, says why the queen may not be t
   assert.ok(advice !== undefined);
   assert.equal(
     say(advice.say, manner),
-    'Look at the sealed brood again between 16 and 28 May: 68 % of the counted cells held brood.',
+    'Look at the sealed brood again between 19 and 24 May: 68 % of the counted cells held brood.',
   );
   assert.ok(advice.reasons.some((reason) => say(reason, manner).startsWith('The queen may not be to blame')));
   assert.deepEqual(

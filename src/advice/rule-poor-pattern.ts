@@ -3,11 +3,11 @@
  * It never asks for a new queen.
  */
 import { value } from '../figures/book.ts';
-import { addDays } from '../numbers/day.ts';
-import { windowOf } from '../numbers/window.ts';
+import { addDays, later } from '../numbers/day.ts';
+import { type Window, windowOf } from '../numbers/window.ts';
 import { figureNumber, fromEntries, numberSlot, saying, windowSlot } from './cited.ts';
-import type { Rule } from './rule.ts';
-import { outsideHarm } from './view-facts.ts';
+import type { Facts, Rule } from './rule.ts';
+import { lastOpening, outsideHarm } from './view-facts.ts';
 import { weights } from './weights.ts';
 
 const whole = 100;
@@ -19,8 +19,7 @@ export const poorPattern: Rule = {
     const { view, book } = facts;
     const { solid } = view;
     if (solid === null || solid.hi95 >= whole - value(book, 'good-pattern')) return [];
-    const again = value(book, 'worker-sealed-days');
-    const window = outsideHarm(facts, windowOf(view.day, addDays(view.day, again)));
+    const window = outsideHarm(facts, secondLook(facts));
     if (window === null) return [];
     const cite = fromEntries(solid.from, 'good-pattern');
     const percent = (value: number): ReturnType<typeof numberSlot> => numberSlot(value, 'percent', cite);
@@ -53,3 +52,10 @@ export const poorPattern: Rule = {
     ];
   },
 };
+
+/** After the rest that a colony is given, until the sheet that was counted has been filled anew. */
+function secondLook({ view, book }: Facts): Window {
+  const last = lastOpening(view)?.day ?? view.day;
+  const earliest = later(view.day, addDays(last, value(book, 'visit-rest-days')));
+  return windowOf(earliest, later(earliest, addDays(last, value(book, 'worker-sealed-days'))));
+}

@@ -57,7 +57,7 @@ export const advice = {
     'Few cells of one age, and no hurry to leave: bees change their queen so, often while she still lays.',
   'advice.cells.why-emergency': 'Cells of many ages on the face of the comb: bees make them when their queen is gone.',
   'advice.cells.why-after-swarm':
-    'The mother queen left with the swarm; eggs seen since are hers, and no new set of cells can follow for long.',
+    'The mother queen left with the swarm; soon no egg of hers is left from which another cell could be made.',
   'advice.cells.after-swarm': 'With more than one cell a second swarm may follow, {days:ends} days after the first.',
   'advice.cells.left-on': 'The swarm left on {day}.',
   'advice.cells.why-only': 'A colony without eggs raises no second set of cells.',

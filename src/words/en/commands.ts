@@ -22,7 +22,6 @@ export const commands = {
   'command.round': 'which hives to open, glance at or leave shut',
   'command.round-help': 'The longest need first. With --json the advice whole: reasons, what would change it, what it forbids.',
   'command.round-empty': 'No colony is known on this day.',
-  'round.nothing-due': 'Nothing is due.',
   'command.colony': 'what one colony is believed to be on a day',
   'command.colony-help': 'Totals in two parts: seen at the last visit, and carried forward for what was not opened.',
   'command.colony-head': '{name}, in hive {hive}, on {day}',
