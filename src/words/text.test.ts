@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { Cite, Slot } from '../advice/advice.ts';
+import { english } from './en/list.ts';
 import { formatChance } from './format-chance.ts';
 import { formatDay, formatSpan, formatWeekday, formatWindow } from './format-day.ts';
 import { formatEnds, formatNumber, formatRange, plainNumber, twoFigures } from './format-number.ts';
@@ -105,4 +106,17 @@ test('Wd8 an issue is said by its code, or with path, found and expected', () =>
   const issue = { code: 'never-heard-of', path: 'faces.0.brood8', found: '9', expected: 'a number from 0 to 8' };
   assert.equal(issueText(issue), 'faces.0.brood8: 9; a number from 0 to 8.');
   assert.match(issueText({ ...issue, path: '', entry: 'abc' }), /^the whole input of entry abc: 9;/);
+});
+
+test('Wd8 every code with a sentence of its own can be said with the facts of an issue alone', () => {
+  const facts = { path: 'faces.0.brood8', found: 'what was there', expected: 'what should be', entry: 'abc' };
+  const codes = Object.keys(english).filter(
+    (key) => key.startsWith('issue.') && !/\.(other|at-entry|whole)$/.test(key),
+  );
+  assert.ok(codes.length > 40);
+  for (const key of codes) {
+    const said = issueText({ code: key.slice('issue.'.length), ...facts });
+    assert.match(said, /^\S.*\.$/);
+    assert.doesNotMatch(said, /[{}]/);
+  }
 });
