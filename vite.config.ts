@@ -12,7 +12,9 @@ function themes(): Plugin {
     resolveId: (id) => (id === themesId ? `\0${themesId}` : null),
     load: (id) => {
       if (id !== `\0${themesId}`) return null;
-      const screens = themeNames.filter((name) => name !== 'print').map((name) => `:root[data-theme='${name}']{${themeCss(name)}}`);
+      const screens = themeNames
+        .filter((name) => name !== 'print')
+        .map((name) => `:root[data-theme='${name}']{${themeCss(name)}}`);
       return [...screens, `@media print{:root[data-theme]{${themeCss('print')}}}`].join('\n');
     },
   };
@@ -27,7 +29,9 @@ function assetsIntoServiceWorker(): Plugin {
     generateBundle: (_options, bundle) => {
       const worker = bundle['sw.js'];
       if (worker === undefined || worker.type !== 'chunk') throw new Error('the service worker was not built');
-      const names = Object.keys(bundle).filter((name) => name !== 'sw.js' && !name.endsWith('.map')).sort();
+      const names = Object.keys(bundle)
+        .filter((name) => name !== 'sw.js' && !name.endsWith('.map'))
+        .sort();
       const paths = ['/', ...names.filter((name) => name !== 'index.html').map((name) => `/${name}`), ...fixed];
       const hash = createHash('sha256');
       for (const name of names) {
@@ -41,7 +45,14 @@ function assetsIntoServiceWorker(): Plugin {
   };
 }
 
-const fixed = ['/manifest.webmanifest', '/icon.svg', '/icon-180.png', '/icon-192.png', '/icon-512.png', '/icon-maskable-512.png'];
+const fixed = [
+  '/manifest.webmanifest',
+  '/icon.svg',
+  '/icon-180.png',
+  '/icon-192.png',
+  '/icon-512.png',
+  '/icon-maskable-512.png',
+];
 
 export default defineConfig({
   root: 'src/shells/web',

@@ -5,6 +5,7 @@ import * as z from 'zod/mini';
 import { App } from './frame/app.tsx';
 import { PreferencesProvider } from './frame/manner.tsx';
 import { around } from './model/around.ts';
+import { warmEngine } from './model/engine.ts';
 import { watchInstallOffers } from './model/install.ts';
 import { readPreferences } from './model/preferences.ts';
 import { YardProvider } from './model/use-yard.tsx';
@@ -24,7 +25,10 @@ z.config({ jitless: true });
 watchInstallOffers();
 const model = createYardModel(around);
 const { book } = readPreferences();
-if (book !== null) void model.openBook(book);
+if (book !== null) {
+  warmEngine();
+  void model.openBook(book);
+}
 
 document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'visible') void model.refresh();

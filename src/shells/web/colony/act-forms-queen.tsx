@@ -21,26 +21,53 @@ export function RequeenedForm({ view, onDone }: ActFormProps) {
   const old = aside.queens[view.colony] ?? null;
   return (
     <WriteForm
-      onDone={onDone} fault="act-form.fault"
+      onDone={onDone}
+      fault="act-form.fault"
       notes={() => {
         if (!valid) return null;
         const queen = newId();
         const window = { earliest: day, latest: day };
-        const gone: readonly Note[] = old === null ? [] : [
-          { kind: 'reign', at: day, body: { colony: view.colony, queen: old.queen, change: { kind: 'ended', how: went, window } } },
-        ];
+        const gone: readonly Note[] =
+          old === null
+            ? []
+            : [
+                {
+                  kind: 'reign',
+                  at: day,
+                  body: { colony: view.colony, queen: old.queen, change: { kind: 'ended', how: went, window } },
+                },
+              ];
         return [
           ...gone,
-          { kind: 'queen', at: day, body: { queen, name: null, mark, emerged: null, clipped: null, motherColony: null } },
+          {
+            kind: 'queen',
+            at: day,
+            body: { queen, name: null, mark, emerged: null, clipped: null, motherColony: null },
+          },
           { kind: 'reign', at: day, body: { colony: view.colony, queen, change: { kind: 'began', how, window } } },
         ];
       }}
     >
       {old === null ? null : (
-        <Choices legend={t('act-form.old-queen')} value={went} onChange={setWent} options={goings.map((value) => ({ value, label: t(`going.${value}`) }))} />
+        <Choices
+          legend={t('act-form.old-queen')}
+          value={went}
+          onChange={setWent}
+          options={goings.map((value) => ({ value, label: t(`going.${value}`) }))}
+        />
       )}
-      <Choices legend={t('act-form.new-queen')} value={how} onChange={setHow} options={comings.map((value) => ({ value, label: t(`coming.${value}`) }))} />
-      <Choices legend={t('act-form.mark')} value={mark} onChange={setMark} options={marks.map((value) => ({ value, label: t(`mark.${value}`) }))} />
+      <Choices
+        legend={t('act-form.new-queen')}
+        value={how}
+        onChange={setHow}
+        options={comings.map((value) => ({ value, label: t(`coming.${value}`) }))}
+      />
+      <Choices
+        legend={t('act-form.mark')}
+        value={mark}
+        onChange={setMark}
+        options={marks.map((value) => ({ value, label: t(`mark.${value}`) }))}
+      />
       {field}
     </WriteForm>
   );
@@ -59,36 +86,60 @@ export function SplitForm({ view, onDone }: ActFormProps) {
   const target = empty.find((one) => one.id === hive) ?? null;
   return (
     <WriteForm
-      onDone={onDone} fault="act-form.split-fault"
+      onDone={onDone}
+      fault="act-form.split-fault"
       notes={() => {
         const moved = combs.filter((bar) => places.includes(bar.place));
         if (target === null || !valid || moved.length === 0 || moved.length === combs.length) return null;
-        return [{
-          kind: 'split', at: day,
-          body: {
-            from: view.colony, child: newId(), childName: name.trim() === '' ? target.name : name.trim(), into: { hive: target.id, bay: null },
-            combs: moved.map((bar, n) => ({ comb: bar.comb, place: n + 1 })), queenSide,
+        return [
+          {
+            kind: 'split',
+            at: day,
+            body: {
+              from: view.colony,
+              child: newId(),
+              childName: name.trim() === '' ? target.name : name.trim(),
+              into: { hive: target.id, bay: null },
+              combs: moved.map((bar, n) => ({ comb: bar.comb, place: n + 1 })),
+              queenSide,
+            },
           },
-        }];
+        ];
       }}
     >
-      {empty.length === 0 ? <p>{t('write.no-empty-hive')}</p> : (
-        <Choices legend={t('act-form.into-hive')} value={hive} onChange={setHive} options={empty.map((one) => ({ value: one.id, label: one.name }))} />
+      {empty.length === 0 ? (
+        <p>{t('write.no-empty-hive')}</p>
+      ) : (
+        <Choices
+          legend={t('act-form.into-hive')}
+          value={hive}
+          onChange={setHive}
+          options={empty.map((one) => ({ value: one.id, label: one.name }))}
+        />
       )}
-      <TextField label={t('swarm.name')} hint={target === null ? undefined : t('swarm.name-hint', { name: target.name })} value={name} onChange={setName} />
+      <TextField
+        label={t('swarm.name')}
+        hint={target === null ? undefined : t('swarm.name-hint', { name: target.name })}
+        value={name}
+        onChange={setName}
+      />
       <fieldset>
         <legend>{t('act-form.combs')}</legend>
         <div className="choices">
           {combs.map(({ place }) => (
             <Check
-              key={place} label={String(place)} checked={places.includes(place)}
+              key={place}
+              label={String(place)}
+              checked={places.includes(place)}
               onChange={(on) => setPlaces(on ? [...places, place] : places.filter((one) => one !== place))}
             />
           ))}
         </div>
       </fieldset>
       <Choices
-        legend={t('act-form.queen-side')} value={queenSide} onChange={setQueenSide}
+        legend={t('act-form.queen-side')}
+        value={queenSide}
+        onChange={setQueenSide}
         options={(['stayed', 'went', 'unknown'] as const).map((value) => ({ value, label: t(`queen-side.${value}`) }))}
       />
       {field}

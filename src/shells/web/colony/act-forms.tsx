@@ -29,11 +29,19 @@ export function UnitedForm({ view, onDone }: ActFormProps) {
   const { day, valid, field } = useDay();
   return (
     <WriteForm
-      onDone={onDone} fault="act-form.fault"
+      onDone={onDone}
+      fault="act-form.fault"
       notes={() => (into === null || !valid ? null : [{ kind: 'unite', at: day, body: { from: view.colony, into } }])}
     >
-      {others.length === 0 ? <p>{t('act-form.no-other')}</p> : (
-        <Choices legend={t('act-form.into-colony')} value={into} onChange={setInto} options={others.map((one) => ({ value: one.colony, label: one.name }))} />
+      {others.length === 0 ? (
+        <p>{t('act-form.no-other')}</p>
+      ) : (
+        <Choices
+          legend={t('act-form.into-colony')}
+          value={into}
+          onChange={setInto}
+          options={others.map((one) => ({ value: one.colony, label: one.name }))}
+        />
       )}
       {field}
     </WriteForm>
@@ -48,14 +56,37 @@ export function MovedForm({ view, onDone }: ActFormProps) {
   const { day, valid, field } = useDay();
   return (
     <WriteForm
-      onDone={onDone} fault="act-form.fault"
-      notes={() => (hive === null || !valid ? null : [{
-        kind: 'colony', at: day,
-        body: { colony: view.colony, name: view.name, origin: view.origin, parent: view.parent, began: view.began, hive, bay: null },
-      }])}
+      onDone={onDone}
+      fault="act-form.fault"
+      notes={() =>
+        hive === null || !valid
+          ? null
+          : [
+              {
+                kind: 'colony',
+                at: day,
+                body: {
+                  colony: view.colony,
+                  name: view.name,
+                  origin: view.origin,
+                  parent: view.parent,
+                  began: view.began,
+                  hive,
+                  bay: null,
+                },
+              },
+            ]
+      }
     >
-      {empty.length === 0 ? <p>{t('write.no-empty-hive')}</p> : (
-        <Choices legend={t('act-form.into-hive')} value={hive} onChange={setHive} options={empty.map((one) => ({ value: one.id, label: one.name }))} />
+      {empty.length === 0 ? (
+        <p>{t('write.no-empty-hive')}</p>
+      ) : (
+        <Choices
+          legend={t('act-form.into-hive')}
+          value={hive}
+          onChange={setHive}
+          options={empty.map((one) => ({ value: one.id, label: one.name }))}
+        />
       )}
       {field}
     </WriteForm>
@@ -71,10 +102,26 @@ export function EndedForm({ view, onDone }: ActFormProps) {
   const { day, valid, field } = useDay();
   return (
     <WriteForm
-      onDone={onDone} fault="act-form.fault"
-      notes={() => (how === null || !valid ? null : [{ kind: 'colony-ended', at: day, body: { colony: view.colony, how, window: { earliest: day, latest: today } } }])}
+      onDone={onDone}
+      fault="act-form.fault"
+      notes={() =>
+        how === null || !valid
+          ? null
+          : [
+              {
+                kind: 'colony-ended',
+                at: day,
+                body: { colony: view.colony, how, window: { earliest: day, latest: today } },
+              },
+            ]
+      }
     >
-      <Choices legend={t('act-form.how-ended')} value={how} onChange={setHow} options={ends.map((value) => ({ value, label: t(`end.${value}`) }))} />
+      <Choices
+        legend={t('act-form.how-ended')}
+        value={how}
+        onChange={setHow}
+        options={ends.map((value) => ({ value, label: t(`end.${value}`) }))}
+      />
       {field}
       <p className="soft small">{t('act-form.ended-line')}</p>
     </WriteForm>
@@ -99,7 +146,8 @@ export function MeasuredForm({ view, onDone }: ActFormProps) {
   const unit = counted ? 'count' : measure.units[manner.units];
   return (
     <WriteForm
-      onDone={onDone} fault="act-form.measure-fault"
+      onDone={onDone}
+      fault="act-form.measure-fault"
       notes={() => {
         const value = numberOf(typed);
         if (value === null || value < measure.least || value > measure.most || !valid) return null;
@@ -107,9 +155,22 @@ export function MeasuredForm({ view, onDone }: ActFormProps) {
         return [{ kind: 'measurement', at: day, body: { what, typed: { value, unit }, comb, hive: view.hive } }];
       }}
     >
-      <Choices legend={t('act-form.what-measured')} value={what} onChange={setWhat} options={measures.map((one) => ({ value: one.what, label: t(`measure.${one.what}`) }))} />
-      <TextField label={t('act-form.value')} value={typed} onChange={setTyped} inputMode="decimal" unit={counted ? '' : unit} />
-      {what === 'box length' ? null : <TextField label={t('act-form.place')} value={place} onChange={setPlace} inputMode="numeric" />}
+      <Choices
+        legend={t('act-form.what-measured')}
+        value={what}
+        onChange={setWhat}
+        options={measures.map((one) => ({ value: one.what, label: t(`measure.${one.what}`) }))}
+      />
+      <TextField
+        label={t('act-form.value')}
+        value={typed}
+        onChange={setTyped}
+        inputMode="decimal"
+        unit={counted ? '' : unit}
+      />
+      {what === 'box length' ? null : (
+        <TextField label={t('act-form.place')} value={place} onChange={setPlace} inputMode="numeric" />
+      )}
       {field}
     </WriteForm>
   );

@@ -13,7 +13,12 @@ interface ActSheetProps {
 }
 
 const forms = {
-  requeened: RequeenedForm, split: SplitForm, united: UnitedForm, moved: MovedForm, ended: EndedForm, measured: MeasuredForm,
+  requeened: RequeenedForm,
+  split: SplitForm,
+  united: UnitedForm,
+  moved: MovedForm,
+  ended: EndedForm,
+  measured: MeasuredForm,
 } as const;
 
 export function ActSheet({ act, view, onClose }: ActSheetProps) {

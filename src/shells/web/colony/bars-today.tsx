@@ -20,9 +20,15 @@ export function BarsToday({ view }: { readonly view: ColonyView }) {
         <Drawn svg={lensStrip(view, place)} className="drawn lens" />
       </div>
       <div className="stepper" role="group" aria-label={t('bars.choose')}>
-        <button type="button" disabled={place <= view.bay.from} onClick={() => setPlace(place - 1)}>{t('bars.back')}</button>
-        <p role="status"><b>{t('bars.place', { n: place })}</b></p>
-        <button type="button" disabled={place >= view.bay.to} onClick={() => setPlace(place + 1)}>{t('bars.on')}</button>
+        <button type="button" disabled={place <= view.bay.from} onClick={() => setPlace(place - 1)}>
+          {t('bars.back')}
+        </button>
+        <p role="status">
+          <b>{t('bars.place', { n: place })}</b>
+        </p>
+        <button type="button" disabled={place >= view.bay.to} onClick={() => setPlace(place + 1)}>
+          {t('bars.on')}
+        </button>
       </div>
       {bar === undefined ? <p>{t('bars.none')}</p> : <OneBar view={view} bar={bar} />}
     </section>
@@ -32,22 +38,43 @@ export function BarsToday({ view }: { readonly view: ColonyView }) {
 function OneBar({ view, bar }: { readonly view: ColonyView; readonly bar: BarView }) {
   const { t } = useText();
   const { face } = useDrawings();
-  const read = bar.readOn === null ? t('bars.never-read') : t(bar.ink === 'seen' ? 'bars.read-on' : 'bars.worked-from', { day: dayPart(bar.readOn) });
+  const read =
+    bar.readOn === null
+      ? t('bars.never-read')
+      : t(bar.ink === 'seen' ? 'bars.read-on' : 'bars.worked-from', { day: dayPart(bar.readOn) });
   if (bar.kind === 'bare') return <p>{t('bars.bare')}</p>;
-  if (bar.shares === null) return <p>{t('bars.unknown')} {read}</p>;
+  if (bar.shares === null)
+    return (
+      <p>
+        {t('bars.unknown')} {read}
+      </p>
+    );
   const { shares } = bar;
-  const held = layerOrder.filter((content) => Math.round(shares[content] * 100) >= 1).sort((a, b) => shares[b] - shares[a]);
+  const held = layerOrder
+    .filter((content) => Math.round(shares[content] * 100) >= 1)
+    .sort((a, b) => shares[b] - shares[a]);
   return (
     <div className="one-bar">
       <Drawn svg={face(view, bar)} />
       <div>
-        <p>{read}{bar.mark === null ? '' : ` ${t('bars.mark', { mark: bar.mark })}`}</p>
+        <p>
+          {read}
+          {bar.mark === null ? '' : ` ${t('bars.mark', { mark: bar.mark })}`}
+        </p>
         <ul className="shares">
           {held.map((content) => (
-            <li key={content}><span>{t(`content.${content}`)}</span> {t('bars.percent', { percent: Math.round(shares[content] * 100) })}</li>
+            <li key={content}>
+              <span>{t(`content.${content}`)}</span> {t('bars.percent', { percent: Math.round(shares[content] * 100) })}
+            </li>
           ))}
         </ul>
-        {bar.cells === null ? null : <p>{Object.values(bar.cells).some((count) => count > 0) ? t('queen.cell-counts', { ...bar.cells }) : t('queen.no-cells')}</p>}
+        {bar.cells === null ? null : (
+          <p>
+            {Object.values(bar.cells).some((count) => count > 0)
+              ? t('queen.cell-counts', { ...bar.cells })
+              : t('queen.no-cells')}
+          </p>
+        )}
         {bar.queenSeen ? <p>{t('bars.queen-seen')}</p> : null}
         {bar.bees === null ? null : <p>{t('bars.bees', { eighths: Math.round(bar.bees * 8) })}</p>}
         <p className="soft small">{t(bar.ink === 'guessed' ? 'bars.drawn-guess' : 'bars.drawn')}</p>

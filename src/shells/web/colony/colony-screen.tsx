@@ -34,38 +34,64 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
   const [act, setAct] = useState<ColonyAct | null>(null);
   const [writing, setWriting] = useState(false);
   if (view === null || picture === null) {
-    return <Screen title={t('colony.unknown')} takesFocus={takesFocus}><p><Link href="/">{t('colony.to-round')}</Link></p></Screen>;
+    return (
+      <Screen title={t('colony.unknown')} takesFocus={takesFocus}>
+        <p>
+          <Link href="/">{t('colony.to-round')}</Link>
+        </p>
+      </Screen>
+    );
   }
   const stop = picture.round.find((one) => one.colony === colony);
   const advice = stop === undefined || stop.first === null ? [] : [stop.first, ...stop.more];
   return (
-    <Screen title={view.name} aside={view.hiveName === view.name ? lastSeen(view, t) : t('colony.aside', { hive: view.hiveName, seen: lastSeen(view, t) })} takesFocus={takesFocus}>
+    <Screen
+      title={view.name}
+      aside={
+        view.hiveName === view.name
+          ? lastSeen(view, t)
+          : t('colony.aside', { hive: view.hiveName, seen: lastSeen(view, t) })
+      }
+      takesFocus={takesFocus}
+    >
       {view.ended === null ? (
         <div className="acts">
-          <Link className="button go" href={`/visit/${colony}`}>{t('colony.visit')}</Link>
-          <button type="button" onClick={() => setWriting(true)}>{t('round.write')}</button>
+          <Link className="button go" href={`/visit/${colony}`}>
+            {t('colony.visit')}
+          </Link>
+          <button type="button" onClick={() => setWriting(true)}>
+            {t('round.write')}
+          </button>
         </div>
-      ) : <p className="slip">{t(`colony.ended-${view.ended.how}`, { day: dayPart(view.ended.day) })}</p>}
+      ) : (
+        <p className="slip">{t(`colony.ended-${view.ended.how}`, { day: dayPart(view.ended.day) })}</p>
+      )}
       <Why advice={advice} />
       <BarsToday view={view} />
       <Totals view={view} />
       <QueenPart view={view} />
       <RoomPart view={view} />
       <Film view={view} />
-      <Suspense><History view={view} /></Suspense>
+      <Suspense>
+        <History view={view} />
+      </Suspense>
       <EventList view={view} />
       {view.ended === null ? (
         <section>
           <h2>{t('colony.acts')}</h2>
           <p className="soft">{t('colony.acts-line')}</p>
           <div className="acts">
-            {colonyActs.map((one) => <button key={one} type="button" onClick={() => setAct(one)}>{t(`act-form.${one}`)}</button>)}
+            {colonyActs.map((one) => (
+              <button key={one} type="button" onClick={() => setAct(one)}>
+                {t(`act-form.${one}`)}
+              </button>
+            ))}
           </div>
         </section>
       ) : null}
       <Suspense>
-      {act === null ? null : <ActSheet act={act} view={view} onClose={() => setAct(null)} />}
-      {writing ? <WriteSheet view={view} onClose={() => setWriting(false)} /> : null}
+        {act === null ? null : <ActSheet act={act} view={view} onClose={() => setAct(null)} />}
+        {writing ? <WriteSheet view={view} onClose={() => setWriting(false)} /> : null}
       </Suspense>
     </Screen>
   );

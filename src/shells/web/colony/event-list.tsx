@@ -25,12 +25,26 @@ export function EventList({ view }: { readonly view: ColonyView }) {
     text: [
       t('event.visit', { kind: t(`visit.${visit.kind}`), count: visit.barsOpened }),
       visit.temper === null ? null : t('event.temper', { temper: t(`temper.${visit.temper}` as TextKey) }),
-      visit.signs.length === 0 ? null : t('event.signs', { signs: [...new Set(visit.signs.map((sign) => t(`sign.${sign.code}` as TextKey)))].join(', ') }),
-    ].filter((part) => part !== null).join(' '),
+      visit.signs.length === 0
+        ? null
+        : t('event.signs', {
+            signs: [...new Set(visit.signs.map((sign) => t(`sign.${sign.code}` as TextKey)))].join(', '),
+          }),
+    ]
+      .filter((part) => part !== null)
+      .join(' '),
   }));
-  const events: readonly Line[] = view.events.map(({ day, entry, event }) => ({ day, key: `${entry}-${event.kind}`, text: eventText(event, t, names) }));
+  const events: readonly Line[] = view.events.map(({ day, entry, event }) => ({
+    day,
+    key: `${entry}-${event.kind}`,
+    text: eventText(event, t, names),
+  }));
   const lines = [...visits, ...events].sort((a, b) => (a.day === b.day ? 0 : a.day < b.day ? 1 : -1));
-  const row = (line: Line) => <li key={line.key}><b>{formatDay(line.day, manner)}</b> {line.text}</li>;
+  const row = (line: Line) => (
+    <li key={line.key}>
+      <b>{formatDay(line.day, manner)}</b> {line.text}
+    </li>
+  );
   return (
     <section>
       <h2>{t('event.title')}</h2>
@@ -46,16 +60,22 @@ export function EventList({ view }: { readonly view: ColonyView }) {
 }
 
 function eventText(event: ColonyEvent, t: Wording['t'], names: Readonly<Record<string, string>>): string {
-  const named = (id: string | null): string => (id === null ? t('event.unknown-colony') : names[id] ?? t('event.unknown-colony'));
+  const named = (id: string | null): string =>
+    id === null ? t('event.unknown-colony') : (names[id] ?? t('event.unknown-colony'));
   switch (event.kind) {
     case 'fed':
       return event.amount === null
         ? t('event.fed', { what: t(`food.${event.what}` as TextKey) })
-        : t('event.fed-amount', { what: t(`food.${event.what}` as TextKey), amount: `${event.amount.value} ${event.amount.unit}` });
+        : t('event.fed-amount', {
+            what: t(`food.${event.what}` as TextKey),
+            amount: `${event.amount.value} ${event.amount.unit}`,
+          });
     case 'swarm left':
       return t(event.hived ? 'event.swarm-left-hived' : 'event.swarm-left');
     case 'swarm hived':
-      return event.parent === null ? t('event.swarm-hived') : t('event.swarm-hived-from', { name: named(event.parent) });
+      return event.parent === null
+        ? t('event.swarm-hived')
+        : t('event.swarm-hived-from', { name: named(event.parent) });
     case 'split off':
       return t('event.split-off', { name: named(event.child), count: event.combs.length });
     case 'split from':
@@ -71,7 +91,9 @@ function eventText(event: ColonyEvent, t: Wording['t'], names: Readonly<Record<s
     case 'cells cut':
       return t('event.cells-cut');
     case 'look':
-      return event.seen.length === 0 ? t('event.look') : t('event.look-signs', { signs: event.seen.map((code) => t(`sign.${code}` as TextKey)).join(', ') });
+      return event.seen.length === 0
+        ? t('event.look')
+        : t('event.look-signs', { signs: event.seen.map((code) => t(`sign.${code}` as TextKey)).join(', ') });
     case 'ended':
       return t(`event.ended-${event.how}`);
   }

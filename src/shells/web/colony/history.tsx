@@ -39,17 +39,28 @@ export function History({ view }: { readonly view: ColonyView }) {
       <h2>{t('history.title')}</h2>
       {points === null ? <p className="soft">{t('frame.working')}</p> : null}
       {points !== null && points.length < 2 ? <p>{t('history.too-few')}</p> : null}
-      {points !== null && points.length >= 2 ? <Drawn svg={drawn(view, points, wide, t)} className="drawn chart" /> : null}
+      {points !== null && points.length >= 2 ? (
+        <Drawn svg={drawn(view, points, wide, t)} className="drawn chart" />
+      ) : null}
     </section>
   );
 }
 
 function drawn(view: ColonyView, points: readonly HistoryPoint[], wide: boolean, t: Wording['t']): string {
   const panels = (['adults', 'brood', 'honeyKg'] as const).map((what) => ({
-    title: t(`history.${what}`), bands: [], points: points.map((point) => ({ day: point.day, range: point[what], ink: point.ink })),
+    title: t(`history.${what}`),
+    bands: [],
+    points: points.map((point) => ({ day: point.day, range: point[what], ink: point.ink })),
   }));
   return chart(panels, {
-    width: wide ? 760 : 360, panelHeight: 118, from: points[0]?.day ?? view.day, to: view.day, today: view.day, todayLabel: t('history.today'),
-    dayLabel: (day) => shortDay(day, t), valueLabel: (value) => plainNumber(value), label: t('history.label', { name: view.name, count: points.length }),
+    width: wide ? 760 : 360,
+    panelHeight: 118,
+    from: points[0]?.day ?? view.day,
+    to: view.day,
+    today: view.day,
+    todayLabel: t('history.today'),
+    dayLabel: (day) => shortDay(day, t),
+    valueLabel: (value) => plainNumber(value),
+    label: t('history.label', { name: view.name, count: points.length }),
   });
 }

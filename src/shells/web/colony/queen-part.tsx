@@ -22,8 +22,14 @@ export function QueenPart({ view }: { readonly view: ColonyView }) {
   return (
     <section>
       <h2>{t('queen.title')}</h2>
-      <p>{queen.state === 'unknown' ? t('queen.unknown') : t('queen.state', { state: t(`queen-state.${queen.state}`) })}</p>
-      <ul>{lines.map((line) => <li key={line}>{line}</li>)}</ul>
+      <p>
+        {queen.state === 'unknown' ? t('queen.unknown') : t('queen.state', { state: t(`queen-state.${queen.state}`) })}
+      </p>
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
       {cells === null ? null : <Cells cells={cells} />}
       <Missed view={view} />
       {gather(cites).entries.length === 0 ? null : <Sources cites={cites} />}
@@ -38,10 +44,15 @@ function Cells({ cells }: { readonly cells: NonNullable<ColonyView['cells']> }) 
     <>
       <h3>{t(`cells.${cells.likelyKind ?? 'any'}`)}</h3>
       <ul>
-        <li>{t('queen.cell-counts', { open, sealed, torn, emerged })}{cells.places.length === 0 ? '' : ` ${t('queen.cell-places', { places: placesPart(cells.places) })}`}</li>
+        <li>
+          {t('queen.cell-counts', { open, sealed, torn, emerged })}
+          {cells.places.length === 0 ? '' : ` ${t('queen.cell-places', { places: placesPart(cells.places) })}`}
+        </li>
         {cells.sealed === null ? null : <li>{t('queen.cells-sealed', { window: windowPart(cells.sealed) })}</li>}
         {cells.leaves === null ? null : <li>{t('queen.swarm-leaves', { window: windowPart(cells.leaves) })}</li>}
-        {cells.virginEmerges === null ? null : <li>{t('queen.virgin-emerges', { window: windowPart(cells.virginEmerges) })}</li>}
+        {cells.virginEmerges === null ? null : (
+          <li>{t('queen.virgin-emerges', { window: windowPart(cells.virginEmerges) })}</li>
+        )}
       </ul>
     </>
   );
@@ -56,7 +67,9 @@ function Missed({ view }: { readonly view: ColonyView }) {
   return (
     <p className="soft">
       {t('queen.search', { opened: search.barsOpened, bars: search.barsInBay })}{' '}
-      {one === undefined || three === undefined ? null : t('queen.missed', { one: formatChance(one.chance, manner), three: formatChance(three.chance, manner) })}
+      {one === undefined || three === undefined
+        ? null
+        : t('queen.missed', { one: formatChance(one.chance, manner), three: formatChance(three.chance, manner) })}
     </p>
   );
 }

@@ -21,16 +21,27 @@ export function SourceList({ figures, entries }: SourceListProps) {
   const rows = yard.entries.filter((entry) => entries.includes(entry.id));
   return (
     <div className="sources">
-      {printedFigures.filter((one) => figures.includes(one.key)).map((one) => <FigureLine key={one.key} figure={one} />)}
+      {printedFigures
+        .filter((one) => figures.includes(one.key))
+        .map((one) => (
+          <FigureLine key={one.key} figure={one} />
+        ))}
       {rows.length === 0 ? null : (
         <ul>
           {rows.slice(0, mostEntries).map((entry) => (
-            <li key={entry.id}>{t('colony.entry-on', { day: dayPart(dayOf(entry.at)), sentence: entrySentence(entry, yard.aside.names, manner) })}</li>
+            <li key={entry.id}>
+              {t('colony.entry-on', {
+                day: dayPart(dayOf(entry.at)),
+                sentence: entrySentence(entry, yard.aside.names, manner),
+              })}
+            </li>
           ))}
         </ul>
       )}
       {rows.length > mostEntries ? <p>{t('colony.entries-more', { count: rows.length - mostEntries })}</p> : null}
-      <p><Link href="/handbook">{t('colony.all-figures')}</Link></p>
+      <p>
+        <Link href="/handbook">{t('colony.all-figures')}</Link>
+      </p>
     </div>
   );
 }

@@ -14,13 +14,20 @@ export function Sources({ cites }: { readonly cites: readonly Cite[] }) {
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{t('colony.sources')}</summary>
-      {open ? <Suspense fallback={<p>{t('frame.opening')}</p>}><SourceList figures={figures} entries={entries} /></Suspense> : null}
+      {open ? (
+        <Suspense fallback={<p>{t('frame.opening')}</p>}>
+          <SourceList figures={figures} entries={entries} />
+        </Suspense>
+      ) : null}
     </details>
   );
 }
 
 /** Every figure and every entry once, also those below a number that was worked out. */
-export function gather(cites: readonly Cite[]): { readonly figures: readonly string[]; readonly entries: readonly Id[] } {
+export function gather(cites: readonly Cite[]): {
+  readonly figures: readonly string[];
+  readonly entries: readonly Id[];
+} {
   const figures = new Set<string>();
   const entries = new Set<Id>();
   const walk = (cite: Cite): void => {

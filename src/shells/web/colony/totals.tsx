@@ -6,8 +6,14 @@ import { useText } from '../frame/manner.tsx';
 import { dayPart, rangePart } from '../frame/parts.ts';
 
 const rows = [
-  { name: 'adults', unit: 'bees' }, { name: 'egg', unit: 'cells' }, { name: 'larva', unit: 'cells' }, { name: 'sealed', unit: 'cells' },
-  { name: 'emerging', unit: 'cells' }, { name: 'drone', unit: 'cells' }, { name: 'honeyKg', unit: 'kg' }, { name: 'breadKg', unit: 'kg' },
+  { name: 'adults', unit: 'bees' },
+  { name: 'egg', unit: 'cells' },
+  { name: 'larva', unit: 'cells' },
+  { name: 'sealed', unit: 'cells' },
+  { name: 'emerging', unit: 'cells' },
+  { name: 'drone', unit: 'cells' },
+  { name: 'honeyKg', unit: 'kg' },
+  { name: 'breadKg', unit: 'kg' },
 ] as const satisfies readonly { readonly name: TotalName; readonly unit: Unit }[];
 
 export function Totals({ view }: { readonly view: ColonyView }) {
@@ -33,7 +39,9 @@ export function Totals({ view }: { readonly view: ColonyView }) {
           );
         })}
       </dl>
-      {view.layingPerDay === null ? null : <p>{t('colony.laying', { perDay: rangePart(view.layingPerDay, 'per day') })}</p>}
+      {view.layingPerDay === null ? null : (
+        <p>{t('colony.laying', { perDay: rangePart(view.layingPerDay, 'per day') })}</p>
+      )}
       <p className="soft small">{t('colony.ranges')}</p>
     </section>
   );

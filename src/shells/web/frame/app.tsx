@@ -11,7 +11,7 @@ import { RoundScreen } from '../round/round-screen.tsx';
 import { Boundary } from './boundary.tsx';
 import { DayLine } from './day-line.tsx';
 import { Drawn } from './drawn.tsx';
-import { useText } from './manner.tsx';
+import { usePreferences, useText } from './manner.tsx';
 import { Navigation } from './navigation.tsx';
 import { Screen } from './screen.tsx';
 import { Standing } from './standing.tsx';
@@ -20,9 +20,15 @@ import { useWide } from './wide.ts';
 const StartScreen = lazy(() => import('../start/start-screen.tsx').then((file) => ({ default: file.StartScreen })));
 const VisitScreen = lazy(() => import('../visit/visit-screen.tsx').then((file) => ({ default: file.VisitScreen })));
 const SumsScreen = lazy(() => import('../sums/sums-screen.tsx').then((file) => ({ default: file.SumsScreen })));
-const HandbookScreen = lazy(() => import('../handbook/handbook-screen.tsx').then((file) => ({ default: file.HandbookScreen })));
-const JournalScreen = lazy(() => import('../journal/journal-screen.tsx').then((file) => ({ default: file.JournalScreen })));
-const SettingsScreen = lazy(() => import('../settings/settings-screen.tsx').then((file) => ({ default: file.SettingsScreen })));
+const HandbookScreen = lazy(() =>
+  import('../handbook/handbook-screen.tsx').then((file) => ({ default: file.HandbookScreen })),
+);
+const JournalScreen = lazy(() =>
+  import('../journal/journal-screen.tsx').then((file) => ({ default: file.JournalScreen })),
+);
+const SettingsScreen = lazy(() =>
+  import('../settings/settings-screen.tsx').then((file) => ({ default: file.SettingsScreen })),
+);
 
 export function App() {
   return (
@@ -37,13 +43,24 @@ function Framed() {
   const { book, phase, entries, picture } = useYard();
   const [location] = useLocation();
   const [onVisit] = useRoute('/visit/:colony');
-  const unstarted = book === null || (phase === 'ready' && entries.length === 0);
+  const { preferences } = usePreferences();
+  const unstarted = (book === null && preferences.book === null) || (phase === 'ready' && entries.length === 0);
   if (onVisit && !unstarted) {
     return (
       <>
         <Marks />
-        <Boundary instead={(fault, again) => <main><Failed fault={fault} again={again} /></main>}>
-          <Suspense fallback={<Waiting />}><Route path="/visit/:colony"><VisitScreen /></Route></Suspense>
+        <Boundary
+          instead={(fault, again) => (
+            <main>
+              <Failed fault={fault} again={again} />
+            </main>
+          )}
+        >
+          <Suspense fallback={<Waiting />}>
+            <Route path="/visit/:colony">
+              <VisitScreen />
+            </Route>
+          </Suspense>
         </Boundary>
       </>
     );
@@ -51,7 +68,9 @@ function Framed() {
   return (
     <div className="frame">
       <Marks />
-      <a className="skip" href="#screen">{t('frame.skip')}</a>
+      <a className="skip" href="#screen">
+        {t('frame.skip')}
+      </a>
       <Navigation />
       <div>
         <header>
@@ -61,19 +80,41 @@ function Framed() {
         <main id="screen" tabIndex={-1}>
           <Boundary key={partOf(location)} instead={(fault, again) => <Failed fault={fault} again={again} />}>
             <Suspense fallback={<Waiting />}>
-            <Switch>
-              <Route path="/sums/:key?"><SumsScreen /></Route>
-              <Route path="/handbook"><HandbookScreen /></Route>
-              <Route path="/journal"><JournalScreen /></Route>
-              <Route path="/settings"><SettingsScreen /></Route>
-              <Route path="/start"><StartScreen /></Route>
-              {unstarted ? <Route><StartScreen /></Route> : null}
-              {picture === null ? <Route><Waiting /></Route> : null}
-              <Route path="/colony/:colony">{({ colony }) => <RoundAndColony colony={colony} />}</Route>
-              <Route path="/"><RoundAndColony colony={null} /></Route>
-              <Route><Redirect to="/" /></Route>
-            </Switch>
-          </Suspense>
+              <Switch>
+                <Route path="/sums/:key?">
+                  <SumsScreen />
+                </Route>
+                <Route path="/handbook">
+                  <HandbookScreen />
+                </Route>
+                <Route path="/journal">
+                  <JournalScreen />
+                </Route>
+                <Route path="/settings">
+                  <SettingsScreen />
+                </Route>
+                <Route path="/start">
+                  <StartScreen />
+                </Route>
+                {unstarted ? (
+                  <Route>
+                    <StartScreen />
+                  </Route>
+                ) : null}
+                {picture === null ? (
+                  <Route>
+                    <Waiting />
+                  </Route>
+                ) : null}
+                <Route path="/colony/:colony">{({ colony }) => <RoundAndColony colony={colony} />}</Route>
+                <Route path="/">
+                  <RoundAndColony colony={null} />
+                </Route>
+                <Route>
+                  <Redirect to="/" />
+                </Route>
+              </Switch>
+            </Suspense>
           </Boundary>
         </main>
       </div>
@@ -92,23 +133,34 @@ function RoundAndColony({ colony }: { readonly colony: string | null }) {
   const wide = useWide();
   const { picture } = useYard();
   const chosen = colony ?? picture?.round[0]?.colony ?? null;
-  if (!wide) return colony === null ? <RoundScreen chosen={null} takesFocus /> : <ColonyScreen colony={colony} takesFocus />;
+  if (!wide)
+    return colony === null ? <RoundScreen chosen={null} takesFocus /> : <ColonyScreen colony={colony} takesFocus />;
   return (
     <div className="twofold">
-      <section><RoundScreen chosen={chosen} takesFocus={colony === null} /></section>
-      <section>{chosen === null ? null : <ColonyScreen key={chosen} colony={chosen} takesFocus={colony !== null} />}</section>
+      <section>
+        <RoundScreen chosen={chosen} takesFocus={colony === null} />
+      </section>
+      <section>
+        {chosen === null ? null : <ColonyScreen key={chosen} colony={chosen} takesFocus={colony !== null} />}
+      </section>
     </div>
   );
 }
 
 /** The patterns of all marks, once on the page: every strip and face points to them. */
+const sprite = sharedDefs();
+
 function Marks() {
-  return <Drawn svg={sharedDefs()} className="sprite" />;
+  return <Drawn svg={sprite} className="sprite" />;
 }
 
 function Waiting() {
   const { t } = useText();
-  return <Screen title={t('frame.opening')}><p role="status">{t('frame.reading-journal')}</p></Screen>;
+  return (
+    <Screen title={t('frame.opening')}>
+      <p role="status">{t('frame.reading-journal')}</p>
+    </Screen>
+  );
 }
 
 function Failed({ fault, again }: { readonly fault: Error; readonly again: () => void }) {
@@ -116,7 +168,11 @@ function Failed({ fault, again }: { readonly fault: Error; readonly again: () =>
   return (
     <Screen title={t('frame.failed')}>
       <p role="alert">{t('frame.failed-line', { fault: fault.message })}</p>
-      <div className="acts"><button type="button" className="go" onClick={again}>{t('frame.again')}</button></div>
+      <div className="acts">
+        <button type="button" className="go" onClick={again}>
+          {t('frame.again')}
+        </button>
+      </div>
     </Screen>
   );
 }

@@ -10,9 +10,16 @@ export function DayLine() {
   if (book !== 'demo') return null;
   return (
     <div className="dayline" role="group" aria-label={t('frame.demo-day')}>
-      <p role="status">{t('frame.demo-today', { day: formatWeekday(today, manner) })}{computing ? ` ${t('frame.working')}` : ''}</p>
-      <button type="button" onClick={() => turnTo(addDays(today, -1))}>{t('frame.day-back')}</button>
-      <button type="button" onClick={() => turnTo(addDays(today, 1))}>{t('frame.day-on')}</button>
+      <p role="status">
+        {t('frame.demo-today', { day: formatWeekday(today, manner) })}
+        {computing ? ` ${t('frame.working')}` : ''}
+      </p>
+      <button type="button" onClick={() => turnTo(addDays(today, -1))}>
+        {t('frame.day-back')}
+      </button>
+      <button type="button" onClick={() => turnTo(addDays(today, 1))}>
+        {t('frame.day-on')}
+      </button>
     </div>
   );
 }

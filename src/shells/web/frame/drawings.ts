@@ -31,30 +31,69 @@ export function useDrawings(): Drawings {
   const { troughs } = useYard().aside;
   return useMemo(() => {
     const troughOf = (hive: string): Trough => troughs[hive] ?? unmeasured;
-    const common = (view: ColonyView) => ({ ...troughOf(view.hive), hiveBars: view.hiveBars, bay: view.bay, entrance: view.entrance, label: stripLabel(view, t) });
+    const common = (view: ColonyView) => ({
+      ...troughOf(view.hive),
+      hiveBars: view.hiveBars,
+      bay: view.bay,
+      entrance: view.entrance,
+      label: stripLabel(view, t),
+    });
     return {
       troughOf,
       roundStrip: (view) => strip(view.bars, { ...common(view), density: 'far', width: 340, height: 78 }),
-      lensStrip: (view, place) => strip(view.bars, {
-        ...common(view), density: 'far', width: 360, height: 150, lens: lensAround(place, view.hiveBars), current: place, numbers: true,
-      }),
-      face: (view, bar) => combFace(
-        { built: bar.built, shares: bar.shares, ink: bar.ink, bees: bar.bees, cells: bar.cells, queenSeen: bar.queenSeen },
-        { ...troughOf(view.hive), width: 340, label: t('bars.face', { n: bar.place }), prefix: `face-${bar.place}`, sharedMarks: true },
-      ),
-      film: (view, frames) => film(
-        frames.map((frame, n) => ({ frame, date: shortDay(frame.day, t), note: yearNote(frame.day, frames[n - 1]?.day ?? null, t) })),
-        {
-          ...common(view), label: t('film.label', { name: view.name, count: frames.length }), width: wide ? 760 : 360, frameHeight: wide ? 78 : 62,
-          bayFrom: view.bay.from, spacing: 'date',
-        },
-      ),
+      lensStrip: (view, place) =>
+        strip(view.bars, {
+          ...common(view),
+          density: 'far',
+          width: 360,
+          height: 150,
+          lens: lensAround(place, view.hiveBars),
+          current: place,
+          numbers: true,
+        }),
+      face: (view, bar) =>
+        combFace(
+          {
+            built: bar.built,
+            shares: bar.shares,
+            ink: bar.ink,
+            bees: bar.bees,
+            cells: bar.cells,
+            queenSeen: bar.queenSeen,
+          },
+          {
+            ...troughOf(view.hive),
+            width: 340,
+            label: t('bars.face', { n: bar.place }),
+            prefix: `face-${bar.place}`,
+            sharedMarks: true,
+          },
+        ),
+      film: (view, frames) =>
+        film(
+          frames.map((frame, n) => ({
+            frame,
+            date: shortDay(frame.day, t),
+            note: yearNote(frame.day, frames[n - 1]?.day ?? null, t),
+          })),
+          {
+            ...common(view),
+            label: t('film.label', { name: view.name, count: frames.length }),
+            width: wide ? 760 : 360,
+            frameHeight: wide ? 78 : 62,
+            bayFrom: view.bay.from,
+            spacing: 'date',
+          },
+        ),
     };
   }, [t, wide, troughs]);
 }
 
 export function shortDay(day: Day, t: Wording['t']): string {
-  return t('film.date', { date: String(Number(day.slice(8))), month: t(`month-short.${Number(day.slice(5, 7))}` as 'month-short.1') });
+  return t('film.date', {
+    date: String(Number(day.slice(8))),
+    month: t(`month-short.${Number(day.slice(5, 7))}` as 'month-short.1'),
+  });
 }
 
 /** The year, beside the first strip of each. */
@@ -65,11 +104,19 @@ function yearNote(day: Day, before: Day | null, t: Wording['t']): string | null 
 /** What a strip shows, for someone who hears it: bars with comb, bars with brood, what was not opened. */
 export function stripLabel(view: ColonyView, t: Wording['t']): string {
   const combs = view.bars.filter((bar) => bar.kind !== 'bare').length;
-  const brood = view.bars.filter((bar) => bar.shares !== null && bar.shares.egg + bar.shares.larva + bar.shares.sealed + bar.shares.emerging + bar.shares.drone > 0);
+  const brood = view.bars.filter(
+    (bar) =>
+      bar.shares !== null &&
+      bar.shares.egg + bar.shares.larva + bar.shares.sealed + bar.shares.emerging + bar.shares.drone > 0,
+  );
   const unknown = view.bars.filter((bar) => bar.kind === 'unknown').length;
   const parts = [
     t('strip.combs', { name: view.name, day: dayPart(view.day), count: combs, bars: view.hiveBars }),
-    brood.length === 0 ? t('strip.no-brood') : t('strip.brood', { places: { kind: 'places', places: brood.map((bar) => bar.place), cite: { kind: 'worked out', from: [] } } }),
+    brood.length === 0
+      ? t('strip.no-brood')
+      : t('strip.brood', {
+          places: { kind: 'places', places: brood.map((bar) => bar.place), cite: { kind: 'worked out', from: [] } },
+        }),
     unknown === 0 ? null : t('strip.unknown', { count: unknown }),
   ];
   return parts.filter((part) => part !== null).join(' ');

@@ -5,7 +5,11 @@ interface FieldProps {
   readonly label: string;
   readonly hint?: string | undefined;
   readonly fault?: string | undefined;
-  readonly children: (ids: { readonly id: string; readonly 'aria-describedby': string | undefined; readonly 'aria-invalid': boolean }) => ReactNode;
+  readonly children: (ids: {
+    readonly id: string;
+    readonly 'aria-describedby': string | undefined;
+    readonly 'aria-invalid': boolean;
+  }) => ReactNode;
 }
 
 export function Field({ label, hint, fault, children }: FieldProps) {
@@ -14,9 +18,21 @@ export function Field({ label, hint, fault, children }: FieldProps) {
   return (
     <div className="field">
       <label htmlFor={id}>{label}</label>
-      {children({ id, 'aria-describedby': described === '' ? undefined : described, 'aria-invalid': fault !== undefined })}
-      {hint === undefined ? null : <p className="hint" id={`${id}-hint`}>{hint}</p>}
-      {fault === undefined ? null : <p className="fault" id={`${id}-fault`} role="alert">{fault}</p>}
+      {children({
+        id,
+        'aria-describedby': described === '' ? undefined : described,
+        'aria-invalid': fault !== undefined,
+      })}
+      {hint === undefined ? null : (
+        <p className="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      {fault === undefined ? null : (
+        <p className="fault" id={`${id}-fault`} role="alert">
+          {fault}
+        </p>
+      )}
     </div>
   );
 }
@@ -35,21 +51,39 @@ interface TextFieldProps {
 }
 
 export function TextField(props: TextFieldProps) {
-  const { label, value, onChange, hint, fault, type = 'text', unit, inputMode, autoComplete = 'off', long = false } = props;
+  const {
+    label,
+    value,
+    onChange,
+    hint,
+    fault,
+    type = 'text',
+    unit,
+    inputMode,
+    autoComplete = 'off',
+    long = false,
+  } = props;
   const numeric = inputMode === 'decimal' || inputMode === 'numeric';
   return (
     <Field label={label} hint={hint} fault={fault}>
-      {(ids) => (long
-        ? <textarea {...ids} value={value} onChange={(event) => onChange(event.target.value)} />
-        : (
+      {(ids) =>
+        long ? (
+          <textarea {...ids} value={value} onChange={(event) => onChange(event.target.value)} />
+        ) : (
           <span className="typed">
             <input
-              {...ids} type={type} value={value} inputMode={inputMode} autoComplete={autoComplete}
-              className={numeric ? 'number' : undefined} onChange={(event) => onChange(event.target.value)}
+              {...ids}
+              type={type}
+              value={value}
+              inputMode={inputMode}
+              autoComplete={autoComplete}
+              className={numeric ? 'number' : undefined}
+              onChange={(event) => onChange(event.target.value)}
             />
             {unit === undefined ? null : <span>{unit}</span>}
           </span>
-        ))}
+        )
+      }
     </Field>
   );
 }

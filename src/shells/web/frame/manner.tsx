@@ -22,14 +22,17 @@ export function PreferencesProvider({ children }: { readonly children: ReactNode
   useEffect(() => {
     document.documentElement.dataset['theme'] = preferences.theme;
   }, [preferences.theme]);
-  const used = useMemo(() => ({
-    preferences,
-    prefer: (part: Partial<Preferences>) => {
-      const next = { ...readPreferences(), ...part };
-      keepPreferences(next);
-      setPreferences(next);
-    },
-  }), [preferences]);
+  const used = useMemo(
+    () => ({
+      preferences,
+      prefer: (part: Partial<Preferences>) => {
+        const next = { ...readPreferences(), ...part };
+        keepPreferences(next);
+        setPreferences(next);
+      },
+    }),
+    [preferences],
+  );
   return <PreferencesContext value={used}>{children}</PreferencesContext>;
 }
 
@@ -55,5 +58,8 @@ export interface Wording {
 
 export function useText(): Wording {
   const manner = useManner();
-  return useMemo(() => ({ t: (key, slots) => text(key, slots, manner), say: (saying) => say(saying, manner), manner }), [manner]);
+  return useMemo(
+    () => ({ t: (key, slots) => text(key, slots, manner), say: (saying) => say(saying, manner), manner }),
+    [manner],
+  );
 }

@@ -16,10 +16,19 @@ export function Navigation() {
   const [location] = useLocation();
   return (
     <nav className="bars" aria-label={t('frame.ways')}>
-      <span className="name" aria-hidden="true">Festoon</span>
+      <span className="name" aria-hidden="true">
+        Festoon
+      </span>
       {ways.map(({ path, also, key }) => {
-        const here = location === path || (path !== '/' && location.startsWith(path)) || (also !== null && location.startsWith(also));
-        return <Link key={path} href={path} aria-current={here ? 'page' : undefined}>{t(key)}</Link>;
+        const here =
+          location === path ||
+          (path !== '/' && location.startsWith(path)) ||
+          (also !== null && location.startsWith(also));
+        return (
+          <Link key={path} href={path} aria-current={here ? 'page' : undefined}>
+            {t(key)}
+          </Link>
+        );
       })}
     </nav>
   );

@@ -21,7 +21,9 @@ export function Screen({ title, aside, takesFocus = true, children }: ScreenProp
   return (
     <div className="screen">
       <div className="title">
-        <h1 ref={heading} tabIndex={-1}>{title}</h1>
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
         {aside === undefined ? null : <p className="soft">{aside}</p>}
       </div>
       {children}

@@ -20,8 +20,12 @@ export function Sheet({ title, onClose, children }: SheetProps) {
   return (
     <dialog ref={dialog} aria-labelledby={id} onCancel={onClose} onClose={onClose}>
       <div className="title">
-        <h2 id={id} className="sheet-title">{title}</h2>
-        <button type="button" className="plain" onClick={onClose}>{t('frame.close')}</button>
+        <h2 id={id} className="sheet-title">
+          {title}
+        </h2>
+        <button type="button" className="plain" onClick={onClose}>
+          {t('frame.close')}
+        </button>
       </div>
       {children}
     </dialog>

@@ -17,10 +17,18 @@ export function Standing() {
   ];
   return (
     <>
-      {lines.length === 0 ? null : <div className="standing" role="status">{lines.map((line) => <p key={line}>{line}</p>)}</div>}
+      {lines.length === 0 ? null : (
+        <div className="standing" role="status">
+          {lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </div>
+      )}
       {trouble.length === 0 ? null : (
         <div className="trouble" role="alert">
-          {trouble.slice(0, 5).map((issue, n) => <p key={n}>{issueText(issue, manner)}</p>)}
+          {trouble.slice(0, 5).map((issue, n) => (
+            <p key={n}>{issueText(issue, manner)}</p>
+          ))}
         </div>
       )}
     </>

@@ -19,8 +19,12 @@ export function HandbookScreen() {
   const found = useMemo(() => figures.filter((figure) => wanted === '' || haystack(figure).includes(wanted)), [wanted]);
   return (
     <Screen title={t('frame.handbook')}>
-      <div role="search"><TextField label={t('handbook.search')} type="search" value={sought} onChange={setSought} /></div>
-      <p className="soft" role="status">{wanted === '' ? t('handbook.count', { count: figures.length }) : t('handbook.found', { count: found.length })}</p>
+      <div role="search">
+        <TextField label={t('handbook.search')} type="search" value={sought} onChange={setSought} />
+      </div>
+      <p className="soft" role="status">
+        {wanted === '' ? t('handbook.count', { count: figures.length }) : t('handbook.found', { count: found.length })}
+      </p>
       {wanted === '' ? <FirstThings /> : null}
       {topics.map((topic) => {
         const rows = found.filter((figure) => figure.topic === topic);
@@ -28,16 +32,32 @@ export function HandbookScreen() {
         const list = rows.map((figure) => <FigureLine key={figure.key} figure={figure} onOverride={setChanging} />);
         return wanted === '' ? (
           <details key={topic} className="chapter">
-            <summary>{t(`topic.${topic}`)} <span className="soft">{t('handbook.figures', { count: rows.length })}</span></summary>
+            <summary>
+              {t(`topic.${topic}`)} <span className="soft">{t('handbook.figures', { count: rows.length })}</span>
+            </summary>
             {list}
           </details>
-        ) : <section key={topic}><h2>{t(`topic.${topic}`)}</h2>{list}</section>;
+        ) : (
+          <section key={topic}>
+            <h2>{t(`topic.${topic}`)}</h2>
+            {list}
+          </section>
+        );
       })}
       {wanted === '' ? (
         <>
-          <details className="chapter"><summary>{t('handbook.rules')}</summary><RuleList /></details>
-          <details className="chapter"><summary>{t('handbook.marks')}</summary><MarksLegend /></details>
-          <details className="chapter"><summary>{t('handbook.signs')}</summary><SignList /></details>
+          <details className="chapter">
+            <summary>{t('handbook.rules')}</summary>
+            <RuleList />
+          </details>
+          <details className="chapter">
+            <summary>{t('handbook.marks')}</summary>
+            <MarksLegend />
+          </details>
+          <details className="chapter">
+            <summary>{t('handbook.signs')}</summary>
+            <SignList />
+          </details>
         </>
       ) : null}
       {changing === null ? null : <OverrideSheet figure={changing} onClose={() => setChanging(null)} />}

@@ -11,12 +11,16 @@ export function MarksLegend() {
     <>
       <ul className="legend">
         {layerOrder.map((content) => (
-          <li key={content}><Drawn svg={markSample(content)} className="mark-box" /> {t(`content.${content}`)}</li>
+          <li key={content}>
+            <Drawn svg={markSample(content)} className="mark-box" /> {t(`content.${content}`)}
+          </li>
         ))}
       </ul>
       <ul className="legend">
         {inks.map((ink: Ink) => (
-          <li key={ink}><Drawn svg={markSample('sealed', ink)} className="mark-box" /> {t(`ink.${ink}`)}</li>
+          <li key={ink}>
+            <Drawn svg={markSample('sealed', ink)} className="mark-box" /> {t(`ink.${ink}`)}
+          </li>
         ))}
       </ul>
       <p className="soft">{t('legend.beads')}</p>

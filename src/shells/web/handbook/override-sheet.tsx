@@ -18,19 +18,64 @@ export function OverrideSheet({ figure, onClose }: { readonly figure: Figure; re
   const [why, setWhy] = useState('');
   return (
     <Sheet title={figure.title} onClose={onClose}>
-      <p className="soft">{t('figure.override-line', { value: String(figure.value), low: String(figure.low), high: String(figure.high), unit: unitText(figure.unit) })}</p>
+      <p className="soft">
+        {t('figure.override-line', {
+          value: String(figure.value),
+          low: String(figure.low),
+          high: String(figure.high),
+          unit: unitText(figure.unit),
+        })}
+      </p>
       <WriteForm
-        onDone={onClose} fault="figure.override-fault"
+        onDone={onClose}
+        fault="figure.override-fault"
         notes={() => {
           const [likely, least, most] = [numberOf(value), numberOf(low), numberOf(high)];
-          if (likely === null || least === null || most === null || least > likely || likely > most || why.trim() === '') return null;
-          return [{ kind: 'figure-override', at: today, body: { figure: figure.key, value: likely, low: least, high: most, why: why.trim() } }];
+          if (
+            likely === null ||
+            least === null ||
+            most === null ||
+            least > likely ||
+            likely > most ||
+            why.trim() === ''
+          )
+            return null;
+          return [
+            {
+              kind: 'figure-override',
+              at: today,
+              body: { figure: figure.key, value: likely, low: least, high: most, why: why.trim() },
+            },
+          ];
         }}
       >
-        <TextField label={t('figure.override-value')} value={value} onChange={setValue} inputMode="decimal" unit={unitText(figure.unit)} />
-        <TextField label={t('figure.override-low')} value={low} onChange={setLow} inputMode="decimal" unit={unitText(figure.unit)} />
-        <TextField label={t('figure.override-high')} value={high} onChange={setHigh} inputMode="decimal" unit={unitText(figure.unit)} />
-        <TextField label={t('figure.override-why')} hint={t('figure.override-why-hint')} value={why} onChange={setWhy} />
+        <TextField
+          label={t('figure.override-value')}
+          value={value}
+          onChange={setValue}
+          inputMode="decimal"
+          unit={unitText(figure.unit)}
+        />
+        <TextField
+          label={t('figure.override-low')}
+          value={low}
+          onChange={setLow}
+          inputMode="decimal"
+          unit={unitText(figure.unit)}
+        />
+        <TextField
+          label={t('figure.override-high')}
+          value={high}
+          onChange={setHigh}
+          inputMode="decimal"
+          unit={unitText(figure.unit)}
+        />
+        <TextField
+          label={t('figure.override-why')}
+          hint={t('figure.override-why-hint')}
+          value={why}
+          onChange={setWhy}
+        />
       </WriteForm>
     </Sheet>
   );

@@ -2,5 +2,11 @@
 import { rules } from '../../../apiary/rules.ts';
 
 export function RuleList() {
-  return <ul>{rules.map((rule) => <li key={rule.key}>{rule.about}</li>)}</ul>;
+  return (
+    <ul>
+      {rules.map((rule) => (
+        <li key={rule.key}>{rule.about}</li>
+      ))}
+    </ul>
+  );
 }

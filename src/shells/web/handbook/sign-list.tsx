@@ -12,7 +12,13 @@ export function SignList() {
       {levels.map((level) => (
         <div key={level}>
           <h3>{t(`sign-level.${level}`)}</h3>
-          <ul>{signs.filter((sign) => sign.level === level).map((sign) => <li key={sign.code}>{t(`sign.${sign.code}` as TextKey)}</li>)}</ul>
+          <ul>
+            {signs
+              .filter((sign) => sign.level === level)
+              .map((sign) => (
+                <li key={sign.code}>{t(`sign.${sign.code}` as TextKey)}</li>
+              ))}
+          </ul>
         </div>
       ))}
     </>

@@ -33,16 +33,23 @@ export function ConflictList({ amendments }: { readonly amendments: ReadonlyMap<
             <ul>
               {heads.map((head, n) => (
                 <li key={head.id}>
-                  {aside.names[head.by] ?? t('entry.unnamed')}: {entrySentence(head, aside.names, manner)} {changeText(head)}
+                  {aside.names[head.by] ?? t('entry.unnamed')}: {entrySentence(head, aside.names, manner)}{' '}
+                  {changeText(head)}
                   {n === heads.length - 1 ? ` ${t('journal.in-use')}` : ''}{' '}
-                  <button type="button" onClick={() => void settle(entry, head)}>{t('journal.keep-this')}</button>
+                  <button type="button" onClick={() => void settle(entry, head)}>
+                    {t('journal.keep-this')}
+                  </button>
                 </li>
               ))}
             </ul>
           </div>
         );
       })}
-      {faults.map((fault) => <p key={fault} className="fault" role="alert">{fault}</p>)}
+      {faults.map((fault) => (
+        <p key={fault} className="fault" role="alert">
+          {fault}
+        </p>
+      ))}
     </section>
   );
 }

@@ -39,11 +39,20 @@ export function CorrectSheet({ entry, knew, onClose }: AmendProps) {
     const body = withLeaves(entry.body, typed);
     const read = await readEntries(`${JSON.stringify({ ...entry, at: at.trim(), body })}\n`);
     if (read.faults.length > 0) {
-      setFaults(read.faults.map((fault) => issueText({ code: fault.code, path: fault.path, found: fault.found, expected: fault.expected }, manner)));
+      setFaults(
+        read.faults.map((fault) =>
+          issueText({ code: fault.code, path: fault.path, found: fault.found, expected: fault.expected }, manner),
+        ),
+      );
       return;
     }
-    const change = { ...(Object.keys(typed).length === 0 ? {} : { body }), ...(at.trim() === entry.at ? {} : { at: at.trim() }) };
-    const stored = await append([{ kind: 'correction', corrects: entry.id, body: { ...change, why: why.trim(), knew } }]);
+    const change = {
+      ...(Object.keys(typed).length === 0 ? {} : { body }),
+      ...(at.trim() === entry.at ? {} : { at: at.trim() }),
+    };
+    const stored = await append([
+      { kind: 'correction', corrects: entry.id, body: { ...change, why: why.trim(), knew } },
+    ]);
     if (stored.ok) onClose();
     else setFaults(stored.issues.map((issue) => issueText(issue, manner)));
   }
@@ -55,13 +64,26 @@ export function CorrectSheet({ entry, knew, onClose }: AmendProps) {
         <TextField label={t('journal.when')} hint={t('journal.when-hint')} value={at} onChange={setAt} />
         {leaves.map(({ path, text }) => (
           <TextField
-            key={path} label={path.split('.').map((part) => (/^\d+$/.test(part) ? String(Number(part) + 1) : plainName(part))).join(', ')}
-            value={typed[path] ?? text} onChange={(value) => setTyped({ ...typed, [path]: value })}
+            key={path}
+            label={path
+              .split('.')
+              .map((part) => (/^\d+$/.test(part) ? String(Number(part) + 1) : plainName(part)))
+              .join(', ')}
+            value={typed[path] ?? text}
+            onChange={(value) => setTyped({ ...typed, [path]: value })}
           />
         ))}
         <TextField label={t('journal.why')} value={why} onChange={setWhy} />
-        {faults.map((fault) => <p key={fault} className="fault" role="alert">{fault}</p>)}
-        <div className="acts"><button type="submit" className="go">{t('journal.keep-correction')}</button></div>
+        {faults.map((fault) => (
+          <p key={fault} className="fault" role="alert">
+            {fault}
+          </p>
+        ))}
+        <div className="acts">
+          <button type="submit" className="go">
+            {t('journal.keep-correction')}
+          </button>
+        </div>
       </form>
     </Sheet>
   );
@@ -76,8 +98,11 @@ export function VoidSheet({ entry, knew, onClose }: AmendProps) {
       <p>{entrySentence(entry, aside.names, manner)}</p>
       <p className="soft">{t('journal.void-line')}</p>
       <WriteForm
-        onDone={onClose} fault="journal.why-fault"
-        notes={() => (why.trim() === '' ? null : [{ kind: 'void', corrects: entry.id, body: { why: why.trim(), knew } }])}
+        onDone={onClose}
+        fault="journal.why-fault"
+        notes={() =>
+          why.trim() === '' ? null : [{ kind: 'void', corrects: entry.id, body: { why: why.trim(), knew } }]
+        }
       >
         <TextField label={t('journal.why')} value={why} onChange={setWhy} />
       </WriteForm>

@@ -23,22 +23,30 @@ export function EntryRow({ entry, amendments, onCorrect, onVoid }: EntryRowProps
     <li>
       <details>
         <summary>
-          <span><b>{formatDay(dayOf(entry.at), manner)}</b> {struck ? <s>{sentence}</s> : sentence}
+          <span>
+            <b>{formatDay(dayOf(entry.at), manner)}</b> {struck ? <s>{sentence}</s> : sentence}
             {struck ? ` (${t('journal.taken-back')})` : amendments.length > 0 ? ` (${t('journal.corrected')})` : ''}
             {unknown ? ` (${t('journal.unknown-kind')})` : ''}
           </span>
         </summary>
         <p className="soft small">
-          {writer === undefined ? t('journal.written', { noted: notedText(entry, manner) }) : t('journal.written-by', { name: writer, noted: notedText(entry, manner) })}
+          {writer === undefined
+            ? t('journal.written', { noted: notedText(entry, manner) })
+            : t('journal.written-by', { name: writer, noted: notedText(entry, manner) })}
         </p>
         {amendments.map((one) => (
           <p key={one.id} className="small">
-            {formatDay(dayOf(one.noted), manner)}: {entrySentence(one, aside.names, manner)}{aside.names[one.by] === undefined ? '' : ` (${aside.names[one.by]})`}
+            {formatDay(dayOf(one.noted), manner)}: {entrySentence(one, aside.names, manner)}
+            {aside.names[one.by] === undefined ? '' : ` (${aside.names[one.by]})`}
           </p>
         ))}
         <div className="acts">
-          <button type="button" onClick={onCorrect} disabled={unknown}>{t('journal.correct')}</button>
-          <button type="button" onClick={onVoid} disabled={struck}>{t('journal.void')}</button>
+          <button type="button" onClick={onCorrect} disabled={unknown}>
+            {t('journal.correct')}
+          </button>
+          <button type="button" onClick={onVoid} disabled={struck}>
+            {t('journal.void')}
+          </button>
         </div>
       </details>
     </li>

@@ -25,38 +25,59 @@ export function entrySentence(entry: Entry, names: Names, manner: Manner): strin
   const body = record(entry.body);
   const teller = tellers[entry.kind];
   if (teller === undefined || body === null) return text('entry.other', { kind: entry.kind }, manner);
-  const tried = (value: unknown): string => (typeof value === 'string' || typeof value === 'number' ? String(value) : text('entry.nothing', {}, manner));
+  const tried = (value: unknown): string =>
+    typeof value === 'string' || typeof value === 'number' ? String(value) : text('entry.nothing', {}, manner);
   return teller({
-    body, manner,
+    body,
+    manner,
     named: (field) => names[String(body[field])] ?? text('entry.unnamed', {}, manner),
     textOf: (field) => tried(body[field]),
     term: (prefix, field) => word(`${prefix}.${String(body[field])}`, String(body[field]), manner),
     typed: (value) => {
       const one = record(value);
-      return one === null ? text('entry.nothing', {}, manner) : `${tried(one['value'])} ${word(`unit-name.${String(one['unit'])}`, String(one['unit']), manner)}`;
+      return one === null
+        ? text('entry.nothing', {}, manner)
+        : `${tried(one['value'])} ${word(`unit-name.${String(one['unit'])}`, String(one['unit']), manner)}`;
     },
   });
 }
 
 const tellers: Readonly<Record<string, Teller>> = {
   yard: ({ textOf, manner }) => text('entry.yard', { name: textOf('name') }, manner),
-  hive: ({ textOf, typed, body, manner }) => text('entry.hive', {
-    name: textOf('name'), bars: Number(body['bars'] ?? 0), width: typed(body['topWidth']), depth: typed(body['depth']),
-  }, manner),
-  bay: ({ named, textOf, manner }) => text('entry.bay', { hive: named('hive'), from: textOf('from'), to: textOf('to') }, manner),
+  hive: ({ textOf, typed, body, manner }) =>
+    text(
+      'entry.hive',
+      {
+        name: textOf('name'),
+        bars: Number(body['bars'] ?? 0),
+        width: typed(body['topWidth']),
+        depth: typed(body['depth']),
+      },
+      manner,
+    ),
+  bay: ({ named, textOf, manner }) =>
+    text('entry.bay', { hive: named('hive'), from: textOf('from'), to: textOf('to') }, manner),
   bar: ({ textOf, manner }) => text('entry.bar', { mark: textOf('mark') }, manner),
   comb: ({ manner }) => text('entry.comb', {}, manner),
   placing: ({ body, manner }) => {
     const to = record(body['to']);
-    return to?.['kind'] === 'place' ? text('entry.placing', { place: String(to['place']) }, manner) : text('entry.placing-away', { where: String(to?.['where']) }, manner);
+    return to?.['kind'] === 'place'
+      ? text('entry.placing', { place: String(to['place']) }, manner)
+      : text('entry.placing-away', { where: String(to?.['where']) }, manner);
   },
-  measurement: ({ term, typed, body, manner }) => text('entry.measurement', { what: term('measure', 'what'), value: typed(body['typed']) }, manner),
-  observer: ({ textOf, term, manner }) => text('entry.observer', { name: textOf('name'), role: term('role', 'role') }, manner),
-  contact: ({ textOf, term, manner }) => text('entry.contact', { role: term('contact', 'role'), name: textOf('name') }, manner),
+  measurement: ({ term, typed, body, manner }) =>
+    text('entry.measurement', { what: term('measure', 'what'), value: typed(body['typed']) }, manner),
+  observer: ({ textOf, term, manner }) =>
+    text('entry.observer', { name: textOf('name'), role: term('role', 'role') }, manner),
+  contact: ({ textOf, term, manner }) =>
+    text('entry.contact', { role: term('contact', 'role'), name: textOf('name') }, manner),
   note: ({ textOf, manner }) => text('entry.note', { text: textOf('text') }, manner),
-  'day-weather': ({ typed, body, manner }) => text('entry.day-weather', { low: typed(body['low']), high: typed(body['high']) }, manner),
-  'figure-override': ({ textOf, manner }) => text('entry.figure-override', { figure: textOf('figure'), value: textOf('value'), why: textOf('why') }, manner),
-  colony: ({ textOf, term, named, manner }) => text('entry.colony', { name: textOf('name'), origin: term('origin', 'origin'), hive: named('hive') }, manner),
+  'day-weather': ({ typed, body, manner }) =>
+    text('entry.day-weather', { low: typed(body['low']), high: typed(body['high']) }, manner),
+  'figure-override': ({ textOf, manner }) =>
+    text('entry.figure-override', { figure: textOf('figure'), value: textOf('value'), why: textOf('why') }, manner),
+  colony: ({ textOf, term, named, manner }) =>
+    text('entry.colony', { name: textOf('name'), origin: term('origin', 'origin'), hive: named('hive') }, manner),
   queen: ({ term, manner }) => text('entry.queen', { mark: term('mark', 'mark') }, manner),
   reign: ({ named, body, manner }) => {
     const change = record(body['change']);
@@ -66,25 +87,50 @@ const tellers: Readonly<Record<string, Teller>> = {
   },
   swarm: ({ body, textOf, named, manner }) => {
     if (body['what'] === 'hived') return text('entry.swarm-hived', { name: textOf('childName') }, manner);
-    return body['from'] === null ? text('entry.swarm-seen', {}, manner) : text(body['what'] === 'left' ? 'entry.swarm-left' : 'entry.swarm-seen-from', { colony: named('from') }, manner);
+    return body['from'] === null
+      ? text('entry.swarm-seen', {}, manner)
+      : text(body['what'] === 'left' ? 'entry.swarm-left' : 'entry.swarm-seen-from', { colony: named('from') }, manner);
   },
-  split: ({ named, textOf, body, manner }) => text('entry.split', { from: named('from'), child: textOf('childName'), count: Array.isArray(body['combs']) ? body['combs'].length : 0 }, manner),
+  split: ({ named, textOf, body, manner }) =>
+    text(
+      'entry.split',
+      {
+        from: named('from'),
+        child: textOf('childName'),
+        count: Array.isArray(body['combs']) ? body['combs'].length : 0,
+      },
+      manner,
+    ),
   unite: ({ named, manner }) => text('entry.unite', { from: named('from'), into: named('into') }, manner),
-  'colony-ended': ({ named, term, manner }) => text('entry.colony-ended', { colony: named('colony'), how: term('end', 'how') }, manner),
+  'colony-ended': ({ named, term, manner }) =>
+    text('entry.colony-ended', { colony: named('colony'), how: term('end', 'how') }, manner),
   visit: ({ named, term, body, manner }) => {
     const said = body['sentence'];
     const kind = term('visit', 'visitKind');
-    return typeof said === 'string' && said !== '' ? text('entry.visit-said', { sentence: said }, manner) : text('entry.visit', { colony: named('colony'), kind }, manner);
+    return typeof said === 'string' && said !== ''
+      ? text('entry.visit-said', { sentence: said }, manner)
+      : text('entry.visit', { colony: named('colony'), kind }, manner);
   },
   reading: ({ named, body, textOf, manner }) => {
     const face = Array.isArray(body['faces']) ? record(body['faces'][0]) : null;
-    const eighths = (value: unknown): string => (typeof value === 'number' ? String(value) : text('entry.not-read', {}, manner));
-    return text('entry.reading', { hive: named('hive'), place: textOf('place'), brood: eighths(face?.['brood8']), food: eighths(face?.['food8']) }, manner);
+    const eighths = (value: unknown): string =>
+      typeof value === 'number' ? String(value) : text('entry.not-read', {}, manner);
+    return text(
+      'entry.reading',
+      { hive: named('hive'), place: textOf('place'), brood: eighths(face?.['brood8']), food: eighths(face?.['food8']) },
+      manner,
+    );
   },
-  look: ({ named, term, manner }) => text('entry.look', { hive: named('hive'), flight: term('write.flight', 'flight') }, manner),
-  feeding: ({ named, term, typed, body, manner }) => (body['amount'] === null
-    ? text('entry.feeding', { colony: named('colony'), what: term('food', 'what') }, manner)
-    : text('entry.feeding-amount', { colony: named('colony'), what: term('food', 'what'), amount: typed(body['amount']) }, manner)),
+  look: ({ named, term, manner }) =>
+    text('entry.look', { hive: named('hive'), flight: term('write.flight', 'flight') }, manner),
+  feeding: ({ named, term, typed, body, manner }) =>
+    body['amount'] === null
+      ? text('entry.feeding', { colony: named('colony'), what: term('food', 'what') }, manner)
+      : text(
+          'entry.feeding-amount',
+          { colony: named('colony'), what: term('food', 'what'), amount: typed(body['amount']) },
+          manner,
+        ),
   'advice-issued': ({ named, manner }) => text('entry.advice-issued', { colony: named('colony') }, manner),
   'forecast-issued': ({ named, manner }) => text('entry.forecast-issued', { colony: named('colony') }, manner),
   correction: ({ textOf, manner }) => text('entry.correction', { why: textOf('why') }, manner),

@@ -39,14 +39,25 @@ export function ExportImport() {
 
   const known = new Set(entries.map((entry) => entry.id));
   const fresh = read?.entries.filter((entry) => !known.has(entry.id)).length ?? 0;
-  const lines = (issues: readonly Issue[]) => issues.slice(0, shownFaults).map((issue, n) => <li key={n}>{issueText(issue, manner)}</li>);
+  const lines = (issues: readonly Issue[]) =>
+    issues.slice(0, shownFaults).map((issue, n) => <li key={n}>{issueText(issue, manner)}</li>);
   return (
     <section>
       <div className="acts">
-        <button type="button" onClick={() => saveFile(`${picture?.yard?.name ?? 'yard'}-${today}.jsonl`, linesOf(entries))}>{t('journal.export')}</button>
+        <button
+          type="button"
+          onClick={() => saveFile(`${picture?.yard?.name ?? 'yard'}-${today}.jsonl`, linesOf(entries))}
+        >
+          {t('journal.export')}
+        </button>
         <label className="button">
           {t('journal.import')}
-          <input type="file" accept=".jsonl,.json,.txt,application/x-ndjson" className="hidden-text" onChange={(event) => void choose(event)} />
+          <input
+            type="file"
+            accept=".jsonl,.json,.txt,application/x-ndjson"
+            className="hidden-text"
+            onChange={(event) => void choose(event)}
+          />
         </label>
       </div>
       <div role="status">
@@ -54,18 +65,37 @@ export function ExportImport() {
         {read === null ? null : (
           <div className="slip">
             <p>{t('journal.file-holds', { fresh, known: read.entries.length - fresh })}</p>
-            {read.faults.length === 0 ? null : <><p>{t('journal.file-faults', { count: read.faults.length })}</p><ul>{lines(read.faults)}</ul></>}
-            {read.notes.length === 0 ? null : <><p>{t('journal.file-notes', { count: read.notes.length })}</p><ul>{lines(read.notes)}</ul></>}
+            {read.faults.length === 0 ? null : (
+              <>
+                <p>{t('journal.file-faults', { count: read.faults.length })}</p>
+                <ul>{lines(read.faults)}</ul>
+              </>
+            )}
+            {read.notes.length === 0 ? null : (
+              <>
+                <p>{t('journal.file-notes', { count: read.notes.length })}</p>
+                <ul>{lines(read.notes)}</ul>
+              </>
+            )}
             <div className="acts">
-              <button type="button" className="go" onClick={() => void add(read)} disabled={read.entries.length === 0}>{t('journal.add', { count: fresh })}</button>
-              <button type="button" onClick={() => setRead(null)}>{t('frame.leave')}</button>
+              <button type="button" className="go" onClick={() => void add(read)} disabled={read.entries.length === 0}>
+                {t('journal.add', { count: fresh })}
+              </button>
+              <button type="button" onClick={() => setRead(null)}>
+                {t('frame.leave')}
+              </button>
             </div>
           </div>
         )}
         {taken === null ? null : (
           <div className="slip">
             <p>{t('journal.added', { added: taken.added, known: taken.known })}</p>
-            {taken.issues.length === 0 ? null : <><p>{t('journal.refused', { count: taken.issues.length })}</p><ul>{lines(taken.issues)}</ul></>}
+            {taken.issues.length === 0 ? null : (
+              <>
+                <p>{t('journal.refused', { count: taken.issues.length })}</p>
+                <ul>{lines(taken.issues)}</ul>
+              </>
+            )}
           </div>
         )}
       </div>

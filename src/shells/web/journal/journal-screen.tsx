@@ -27,19 +27,31 @@ export function JournalScreen() {
   const newestFirst = useMemo(() => [...entries].sort(byOrder).reverse(), [entries]);
   const rows = useMemo(() => {
     const wanted = sought.trim().toLowerCase();
-    return newestFirst.filter((entry) => entry.corrects === undefined && (withReadings || entry.kind !== 'reading')
-      && (wanted === '' || entrySentence(entry, aside.names, manner).toLowerCase().includes(wanted) || entry.at.startsWith(wanted)));
+    return newestFirst.filter(
+      (entry) =>
+        entry.corrects === undefined &&
+        (withReadings || entry.kind !== 'reading') &&
+        (wanted === '' ||
+          entrySentence(entry, aside.names, manner).toLowerCase().includes(wanted) ||
+          entry.at.startsWith(wanted)),
+    );
   }, [newestFirst, sought, withReadings, aside.names, manner]);
   const faults = picture?.faults ?? [];
   return (
     <Screen title={t('frame.journal')} aside={t('journal.count', { count: entries.length })}>
       <ExportImport />
       {aside.conflicts.length === 0 ? null : <ConflictList amendments={amendments} />}
-      {aside.notUnderstood.length === 0 ? null : <p className="slip">{t('journal.not-understood', { count: aside.notUnderstood.length })}</p>}
+      {aside.notUnderstood.length === 0 ? null : (
+        <p className="slip">{t('journal.not-understood', { count: aside.notUnderstood.length })}</p>
+      )}
       {faults.length === 0 ? null : (
         <details>
           <summary>{t('journal.faults', { count: faults.length })}</summary>
-          <ul>{faults.map((fault, n) => <li key={n}>{issueText(fault, manner)}</li>)}</ul>
+          <ul>
+            {faults.map((fault, n) => (
+              <li key={n}>{issueText(fault, manner)}</li>
+            ))}
+          </ul>
         </details>
       )}
       <h2>{t('journal.entries')}</h2>
@@ -48,17 +60,28 @@ export function JournalScreen() {
       <ul className="entries">
         {rows.slice(0, shown).map((entry) => (
           <EntryRow
-            key={entry.id} entry={entry} amendments={amendments.get(entry.id) ?? []}
-            onCorrect={() => setCorrecting(entry)} onVoid={() => setVoiding(entry)}
+            key={entry.id}
+            entry={entry}
+            amendments={amendments.get(entry.id) ?? []}
+            onCorrect={() => setCorrecting(entry)}
+            onVoid={() => setVoiding(entry)}
           />
         ))}
       </ul>
       {rows.length === 0 ? <p>{t('journal.none')}</p> : null}
       {rows.length <= shown ? null : (
-        <div className="acts"><button type="button" onClick={() => setShown(shown + atOnce)}>{t('journal.more', { count: rows.length - shown })}</button></div>
+        <div className="acts">
+          <button type="button" onClick={() => setShown(shown + atOnce)}>
+            {t('journal.more', { count: rows.length - shown })}
+          </button>
+        </div>
       )}
-      {correcting === null ? null : <CorrectSheet entry={correcting} knew={idsOf(amendments, correcting)} onClose={() => setCorrecting(null)} />}
-      {voiding === null ? null : <VoidSheet entry={voiding} knew={idsOf(amendments, voiding)} onClose={() => setVoiding(null)} />}
+      {correcting === null ? null : (
+        <CorrectSheet entry={correcting} knew={idsOf(amendments, correcting)} onClose={() => setCorrecting(null)} />
+      )}
+      {voiding === null ? null : (
+        <VoidSheet entry={voiding} knew={idsOf(amendments, voiding)} onClose={() => setVoiding(null)} />
+      )}
     </Screen>
   );
 }

@@ -1,10 +1,12 @@
 /** The world that the yard's model stands in: this browser's store, its clock, its worker, what this device prefers. */
 import type { Entry } from '../../../journal/entry.ts';
+import demoAddress from '../../../../examples/ferry-road.jsonl?url';
+import { openBrowserStore } from '../store/idb-store.ts';
 import { computePicture, issuedFor } from './engine.ts';
 import { memoryYardStore } from './memory-yard-store.ts';
 import { newId } from './notes.ts';
 import { type Book, keepPreferences, readPreferences } from './preferences.ts';
-import type { Around, OpenedStore, ServerNews } from './yard-model.ts';
+import type { Around, OpenedStore, ServerNews } from './yard-state.ts';
 
 export const around: Around = {
   openStore,
@@ -32,22 +34,24 @@ export const around: Around = {
 /** The demo is never sent anywhere; the keeper's own book is kept together with the server that the app came from. */
 async function openStore(book: Book, onServer: (news: ServerNews) => void): Promise<OpenedStore> {
   try {
-    if (book === 'demo') {
-      const { openBrowserStore } = await import('../store/idb-store.ts');
-      return { store: await openBrowserStore(book), trouble: [] };
-    }
+    if (book === 'demo') return { store: await openBrowserStore(book), trouble: [] };
     const { openOwnStore } = await import('./own-store.ts');
     return { store: await openOwnStore(book, onServer), trouble: [] };
   } catch (error) {
     const found = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-    return { store: memoryYardStore(), trouble: [{ code: 'no-database', path: 'store', found, expected: 'a database of this browser' }] };
+    return {
+      store: memoryYardStore(),
+      trouble: [{ code: 'no-database', path: 'store', found, expected: 'a database of this browser' }],
+    };
   }
 }
 
 /** The demo's journal is an asset of its own, fetched only when the demo is asked for. */
 async function demoEntries(): Promise<readonly Entry[]> {
-  const { default: address } = await import('../../../../examples/ferry-road.jsonl?url');
-  const answer = await fetch(address);
+  const answer = await fetch(demoAddress);
   const text = await answer.text();
-  return text.split('\n').filter((line) => line.trim() !== '').map((line) => JSON.parse(line) as Entry);
+  return text
+    .split('\n')
+    .filter((line) => line.trim() !== '')
+    .map((line) => JSON.parse(line) as Entry);
 }

@@ -5,9 +5,13 @@ import type { Aside } from './shown.ts';
 export function bookOf(overrides: Aside['overrides']): FigureBook {
   const known = new Set<string>(figures.map((figure) => figure.key));
   return {
-    overrides: new Map(overrides.filter((one) => known.has(one.key)).map((one) => {
-      const key = one.key as FigureKey;
-      return [key, { ...one, key }] as const;
-    })),
+    overrides: new Map(
+      overrides
+        .filter((one) => known.has(one.key))
+        .map((one) => {
+          const key = one.key as FigureKey;
+          return [key, { ...one, key }] as const;
+        }),
+    ),
   };
 }

@@ -33,7 +33,12 @@ export function deviceTimeZone(): string {
 function partsOf(now: Date, timeZone: string | null): Intl.DateTimeFormatPart[] | null {
   try {
     return new Intl.DateTimeFormat('en-GB', {
-      year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit', hourCycle: 'h23',
+      year: 'numeric',
+      month: '2-digit',
+      day: '2-digit',
+      hour: '2-digit',
+      minute: '2-digit',
+      hourCycle: 'h23',
       ...(timeZone === null ? {} : { timeZone }),
     }).formatToParts(now);
   } catch {

@@ -24,10 +24,19 @@ let sent = nothingSent;
 let asked = 0;
 const askers = new Map<number, Asker>();
 
+/** Loads the engine beside the rest, so that it stands ready when the journal has been read. */
+export function warmEngine(): void {
+  worker ??= start();
+}
+
 /** What is believed on a day, by these entries. Fails when the engine does; the entries are not harmed by that. */
 export function computePicture(entries: readonly Entry[], day: Day): Promise<Shown> {
-  const goesOn = worker !== null && sent.count > 0 && entries.length >= sent.count
-    && entries[0]?.id === sent.first && entries[sent.count - 1]?.id === sent.last;
+  const goesOn =
+    worker !== null &&
+    sent.count > 0 &&
+    entries.length >= sent.count &&
+    entries[0]?.id === sent.first &&
+    entries[sent.count - 1]?.id === sent.last;
   const fresh = goesOn ? entries.slice(sent.count) : entries;
   sent = { count: entries.length, first: entries[0]?.id, last: entries.at(-1)?.id };
   return ask<Shown>({ number: ++asked, ask: 'picture', day, afresh: !goesOn, entries: fresh });

@@ -17,7 +17,9 @@ export async function keepingNow(): Promise<Keeping> {
 
 /** Asked when there is something to keep; the browser may say no, and Settings then shows so. */
 export function askPersistence(): void {
-  void storageOf()?.persist().catch(() => false);
+  void storageOf()
+    ?.persist()
+    .catch(() => false);
 }
 
 /** Missing on plain http from another host. */

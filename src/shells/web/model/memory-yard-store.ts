@@ -4,7 +4,11 @@ import type { Shelf, YardStore } from './yard-store.ts';
 
 export function memoryYardStore(): YardStore {
   return {
-    journal: memoryStore(), drafts: memoryShelf(), snapshots: memoryShelf(), forgets: true, unsent: () => Promise.resolve(null),
+    journal: memoryStore(),
+    drafts: memoryShelf(),
+    snapshots: memoryShelf(),
+    forgets: true,
+    unsent: () => Promise.resolve(null),
     pair: () => Promise.resolve(false),
   };
 }

@@ -19,7 +19,13 @@ export interface Aside {
   /** Inside measures of each hive in mm, by id: what the drawings need. */
   readonly troughs: Readonly<Record<Id, Trough>>;
   readonly measurements: readonly Measurement[];
-  readonly overrides: readonly { readonly key: string; readonly value: number; readonly low: number; readonly high: number; readonly entry: Id }[];
+  readonly overrides: readonly {
+    readonly key: string;
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    readonly entry: Id;
+  }[];
   /** Names of everything that has one, by id: for the sentences of the journal. */
   readonly names: Readonly<Record<Id, string>>;
   /** The reign in force of each colony. */
@@ -34,7 +40,11 @@ export interface Aside {
 /** What fits the minutes that the keeper has: hives in the order of the round, with the bars that the advice names. */
 export interface DayPlan {
   readonly minutes: number;
-  readonly items: readonly { readonly colony: Id; readonly verb: 'open' | 'glance' | 'no visit'; readonly places: readonly number[] }[];
+  readonly items: readonly {
+    readonly colony: Id;
+    readonly verb: 'open' | 'glance' | 'no visit';
+    readonly places: readonly number[];
+  }[];
   readonly used: number;
   /** Hives due today for which no time is left. */
   readonly left: number;
@@ -67,7 +77,13 @@ export interface HistoryPoint {
 
 export type EngineQuestion =
   /** `afresh`: forget the entries given before. */
-  | { readonly number: number; readonly ask: 'picture'; readonly day: Day; readonly afresh: boolean; readonly entries: readonly Entry[] }
+  | {
+      readonly number: number;
+      readonly ask: 'picture';
+      readonly day: Day;
+      readonly afresh: boolean;
+      readonly entries: readonly Entry[];
+    }
   | { readonly number: number; readonly ask: 'point'; readonly day: Day; readonly colony: Id }
   /** Advice and forecast of a colony as bodies of entries, by the last picture. */
   | { readonly number: number; readonly ask: 'issued'; readonly day: Day; readonly colony: Id; readonly manner: Manner }
@@ -87,6 +103,8 @@ export interface ReadFile {
   readonly notes: readonly Issue[];
 }
 
+export type EngineValue = Shown | HistoryPoint | ReadFile | Issued | null;
+
 export type EngineAnswer =
-  | { readonly number: number; readonly ok: true; readonly answer: Shown | HistoryPoint | ReadFile | Issued | null }
+  | { readonly number: number; readonly ok: true; readonly answer: EngineValue }
   | { readonly number: number; readonly ok: false; readonly fault: string };

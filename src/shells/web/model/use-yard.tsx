@@ -12,7 +12,8 @@ import type { Day } from '../../../numbers/day.ts';
 import type { Result } from '../../../numbers/result.ts';
 import { nowAt, type Note } from './notes.ts';
 import type { Book } from './preferences.ts';
-import type { YardModel, YardState } from './yard-model.ts';
+import type { YardModel } from './yard-model.ts';
+import type { YardState } from './yard-state.ts';
 import type { Shelf } from './yard-store.ts';
 
 export interface UsedYard extends YardState {
@@ -38,17 +39,20 @@ export function YardProvider({ model, children }: { readonly model: YardModel; r
 export function useYard(): UsedYard {
   const model = useYardModel();
   const state = useSyncExternalStore(model.subscribe, model.state);
-  return useMemo(() => ({
-    ...state,
-    append: model.append,
-    take: model.take,
-    pair: model.pair,
-    setObserver: model.setObserver,
-    drafts: model.drafts,
-    now: () => nowAt({ today: state.today, timeZone: state.picture?.yard?.timeZone ?? null }),
-    turnTo: model.turnTo,
-    openBook: model.openBook,
-  }), [state, model]);
+  return useMemo(
+    () => ({
+      ...state,
+      append: model.append,
+      take: model.take,
+      pair: model.pair,
+      setObserver: model.setObserver,
+      drafts: model.drafts,
+      now: () => nowAt({ today: state.today, timeZone: state.picture?.yard?.timeZone ?? null }),
+      turnTo: model.turnTo,
+      openBook: model.openBook,
+    }),
+    [state, model],
+  );
 }
 
 export function useYardModel(): YardModel {

@@ -11,7 +11,10 @@ import { useYard } from '../model/use-yard.tsx';
 
 export function DayWeather() {
   const { t, manner } = useText();
-  const { picture, roundDay: { hours } } = useYard();
+  const {
+    picture,
+    roundDay: { hours },
+  } = useYard();
   const [typing, setTyping] = useState(false);
   const weather = picture?.weather ?? null;
   const unit = manner.units === 'US' ? 'degF' : 'degC';
@@ -27,7 +30,9 @@ export function DayWeather() {
         {low === null && high === null ? t('round.no-weather') : null}
         {hours === null ? null : ` ${hoursText(hours, t, manner)}`}
       </p>
-      <button type="button" className="plain" onClick={() => setTyping(true)}>{t('round.type-weather')}</button>
+      <button type="button" className="plain" onClick={() => setTyping(true)}>
+        {t('round.type-weather')}
+      </button>
       {typing ? <WeatherSheet unit={unit} onClose={() => setTyping(false)} /> : null}
     </div>
   );
@@ -69,8 +74,16 @@ function WeatherSheet({ unit, onClose }: { readonly unit: 'degC' | 'degF'; reado
       <form onSubmit={(event) => void keep(event)} noValidate>
         <TextField label={t('round.low')} value={low} onChange={setLow} inputMode="text" unit={said} />
         <TextField label={t('round.high')} value={high} onChange={setHigh} inputMode="text" unit={said} />
-        {fault ? <p className="fault" role="alert">{t('round.weather-fault')}</p> : null}
-        <div className="acts"><button type="submit" className="go">{t('frame.keep')}</button></div>
+        {fault ? (
+          <p className="fault" role="alert">
+            {t('round.weather-fault')}
+          </p>
+        ) : null}
+        <div className="acts">
+          <button type="submit" className="go">
+            {t('frame.keep')}
+          </button>
+        </div>
       </form>
     </Sheet>
   );

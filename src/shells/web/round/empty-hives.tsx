@@ -7,5 +7,9 @@ export function EmptyHives() {
   const { picture } = useYard();
   const empty = (picture?.hives ?? []).filter((hive) => hive.colonies.length === 0);
   if (empty.length === 0) return null;
-  return <p className="soft">{t('round.empty-hives', { count: empty.length, names: empty.map((hive) => hive.name).join(', ') })}</p>;
+  return (
+    <p className="soft">
+      {t('round.empty-hives', { count: empty.length, names: empty.map((hive) => hive.name).join(', ') })}
+    </p>
+  );
 }

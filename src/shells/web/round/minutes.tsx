@@ -15,7 +15,9 @@ export function Minutes({ views }: { readonly views: readonly ColonyView[] }) {
   return (
     <section className="minutes" aria-label={t('round.minutes')}>
       <Choices
-        legend={t('round.minutes')} value={plan?.minutes ?? preferences.minutes} onChange={(value) => prefer({ minutes: value })}
+        legend={t('round.minutes')}
+        value={plan?.minutes ?? preferences.minutes}
+        onChange={(value) => prefer({ minutes: value })}
         options={minuteChoices.map((value) => ({ value, label: String(value) }))}
       />
       {plan === null ? null : (

@@ -44,22 +44,38 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
     <Screen title={formatWeekday(today, manner)} aside={picture.yard?.name} takesFocus={takesFocus}>
       <DayWeather />
       {placed.length === 0 ? null : <Minutes views={placed.map(({ view }) => view)} />}
-      {placed.length === 0 ? <p>{t('round.no-colony')}</p> : (
+      {placed.length === 0 ? (
+        <p>{t('round.no-colony')}</p>
+      ) : (
         <ol className="path" aria-label={t('round.path')}>
           {placed.map(({ stop, view, peg }) => (
             <StopOnPath
-              key={stop.colony} stop={stop} view={view} peg={peg} chosen={stop.colony === chosen} onWrite={() => setWriting(view)}
+              key={stop.colony}
+              stop={stop}
+              view={view}
+              peg={peg}
+              chosen={stop.colony === chosen}
+              onWrite={() => setWriting(view)}
             />
           ))}
         </ol>
       )}
       <EmptyHives />
       <div className="acts">
-        <button type="button" className={placed.length === 0 ? 'go' : ''} onClick={() => setHiving(true)}>{t('round.hive-swarm')}</button>
+        <button type="button" className={placed.length === 0 ? 'go' : ''} onClick={() => setHiving(true)}>
+          {t('round.hive-swarm')}
+        </button>
       </div>
       <Suspense>
-      {hiving || asked ? <SwarmSheet onClose={() => { setHiving(false); if (asked) go('/', { replace: true }); }} /> : null}
-      {writing === null ? null : <WriteSheet view={writing} onClose={() => setWriting(null)} />}
+        {hiving || asked ? (
+          <SwarmSheet
+            onClose={() => {
+              setHiving(false);
+              if (asked) go('/', { replace: true });
+            }}
+          />
+        ) : null}
+        {writing === null ? null : <WriteSheet view={writing} onClose={() => setWriting(null)} />}
       </Suspense>
     </Screen>
   );

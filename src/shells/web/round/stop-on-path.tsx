@@ -26,7 +26,9 @@ export function StopOnPath({ stop, view, peg, chosen, onWrite }: StopProps) {
   const rest = first === null ? 0 : 1 + stop.more.length - slipsOf(stop).length;
   return (
     <li className="stop" aria-labelledby={id} aria-current={chosen ? 'true' : undefined}>
-      <span className="peg" aria-hidden="true">{peg ?? '–'}</span>
+      <span className="peg" aria-hidden="true">
+        {peg ?? '–'}
+      </span>
       <div className="stop-head">
         <h2 id={id}>
           <Link href={`/colony/${view.colony}`}>{view.name}</Link>
@@ -35,13 +37,24 @@ export function StopOnPath({ stop, view, peg, chosen, onWrite }: StopProps) {
         <p className="soft">{lastSeen(view, t)}</p>
       </div>
       <Drawn svg={roundStrip(view)} />
-      {first === null ? <p className="slip soft">{t('round.nothing-due')}</p> : slipsOf(stop).map((advice) => <Slip key={advice.rule} stop={stop} advice={advice} />)}
+      {first === null ? (
+        <p className="slip soft">{t('round.nothing-due')}</p>
+      ) : (
+        slipsOf(stop).map((advice) => <Slip key={advice.rule} stop={stop} advice={advice} />)
+      )}
       {rest === 0 ? null : <p className="soft small">{t('round.more', { count: rest })}</p>}
       <div className="acts">
-        <Link className={peg !== null && (verb === 'open' || verb === 'glance') ? 'button go' : 'button'} href={`/visit/${view.colony}`}>
-          {t(verb === 'glance' ? 'round.glance' : 'round.open')}<span className="hidden-text"> {view.name}</span>
+        <Link
+          className={peg !== null && (verb === 'open' || verb === 'glance') ? 'button go' : 'button'}
+          href={`/visit/${view.colony}`}
+        >
+          {t(verb === 'glance' ? 'round.glance' : 'round.open')}
+          <span className="hidden-text"> {view.name}</span>
         </Link>
-        <button type="button" onClick={onWrite}>{t('round.write')}<span className="hidden-text"> {view.name}</span></button>
+        <button type="button" onClick={onWrite}>
+          {t('round.write')}
+          <span className="hidden-text"> {view.name}</span>
+        </button>
       </div>
     </li>
   );
@@ -60,7 +73,9 @@ function Slip({ stop, advice }: { readonly stop: Stop; readonly advice: Advice }
   const down = advice.verb === 'leave shut';
   return (
     <div className={down ? 'slip down' : stop.turnsUp === null ? 'slip' : 'slip ahead'}>
-      <p><b>{say(advice.say)}</b> {reason === undefined ? null : say(reason)}</p>
+      <p>
+        <b>{say(advice.say)}</b> {reason === undefined ? null : say(reason)}
+      </p>
       {down && stop.turnsUp !== null ? <p>{t('round.turns-up', { day: formatDay(stop.turnsUp, manner) })}</p> : null}
     </div>
   );

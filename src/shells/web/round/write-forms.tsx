@@ -43,8 +43,16 @@ export function WriteForm({ notes, fault, onDone, children }: WriteProps) {
   return (
     <form onSubmit={(event) => void keep(event)} noValidate>
       {children}
-      {faults.map((line) => <p key={line} className="fault" role="alert">{line}</p>)}
-      <div className="acts"><button type="submit" className="go">{t('frame.keep')}</button></div>
+      {faults.map((line) => (
+        <p key={line} className="fault" role="alert">
+          {line}
+        </p>
+      ))}
+      <div className="acts">
+        <button type="submit" className="go">
+          {t('frame.keep')}
+        </button>
+      </div>
     </form>
   );
 }
@@ -57,25 +65,44 @@ export function LookForm({ view, onDone }: FormProps) {
   const outside = signs.filter((sign) => sign.where === 'hive' || sign.where === 'bees');
   return (
     <WriteForm
-      onDone={onDone} fault="write.look-fault"
-      notes={() => (flight === null ? null : [{
-        kind: 'look',
-        body: { hive: view.hive, colony: view.colony, flight, pollenIn: pollen === 'unsure' ? null : pollen === 'yes', seen },
-      }])}
+      onDone={onDone}
+      fault="write.look-fault"
+      notes={() =>
+        flight === null
+          ? null
+          : [
+              {
+                kind: 'look',
+                body: {
+                  hive: view.hive,
+                  colony: view.colony,
+                  flight,
+                  pollenIn: pollen === 'unsure' ? null : pollen === 'yes',
+                  seen,
+                },
+              },
+            ]
+      }
     >
       <Choices
-        legend={t('write.flight')} value={flight} onChange={setFlight}
+        legend={t('write.flight')}
+        value={flight}
+        onChange={setFlight}
         options={(['none', 'few', 'many'] as const).map((value) => ({ value, label: t(`write.flight-${value}`) }))}
       />
       <Choices
-        legend={t('write.pollen')} value={pollen} onChange={setPollen}
+        legend={t('write.pollen')}
+        value={pollen}
+        onChange={setPollen}
         options={(['yes', 'no', 'unsure'] as const).map((value) => ({ value, label: t(`write.${value}`) }))}
       />
       <fieldset>
         <legend>{t('write.signs')}</legend>
         {outside.map(({ code }) => (
           <Check
-            key={code} label={t(`sign.${code}` as TextKey)} checked={seen.includes(code)}
+            key={code}
+            label={t(`sign.${code}` as TextKey)}
+            checked={seen.includes(code)}
             onChange={(on) => setSeen(on ? [...seen, code] : seen.filter((one) => one !== code))}
           />
         ))}
@@ -93,15 +120,30 @@ export function FeedingForm({ view, onDone }: FormProps) {
   const unit = what === 'sugar syrup' ? (manner.units === 'US' ? 'gal' : 'l') : manner.units === 'US' ? 'lb' : 'kg';
   return (
     <WriteForm
-      onDone={onDone} fault="write.amount-fault"
+      onDone={onDone}
+      fault="write.amount-fault"
       notes={() => {
         const value = amount.trim() === '' ? null : numberOf(amount);
         if (amount.trim() !== '' && (value === null || value <= 0)) return null;
-        return [{ kind: 'feeding', body: { colony: view.colony, what, amount: value === null ? null : { value, unit } } }];
+        return [
+          { kind: 'feeding', body: { colony: view.colony, what, amount: value === null ? null : { value, unit } } },
+        ];
       }}
     >
-      <Choices legend={t('write.food')} value={what} onChange={setWhat} options={foods.map((value) => ({ value, label: t(`food.${value}`) }))} />
-      <TextField label={t('write.amount')} hint={t('write.amount-hint')} value={amount} onChange={setAmount} inputMode="decimal" unit={unit} />
+      <Choices
+        legend={t('write.food')}
+        value={what}
+        onChange={setWhat}
+        options={foods.map((value) => ({ value, label: t(`food.${value}`) }))}
+      />
+      <TextField
+        label={t('write.amount')}
+        hint={t('write.amount-hint')}
+        value={amount}
+        onChange={setAmount}
+        inputMode="decimal"
+        unit={unit}
+      />
       <p className="soft small">{t('write.food-caution')}</p>
     </WriteForm>
   );
@@ -117,27 +159,42 @@ export function SwarmForm({ view, onDone }: FormProps) {
   const target = empty.find((hive) => hive.id === into) ?? null;
   return (
     <WriteForm
-      onDone={onDone} fault="write.swarm-fault"
+      onDone={onDone}
+      fault="write.swarm-fault"
       notes={() => {
         if (since === '' || since > today || (what === 'hived' && target === null)) return null;
         const hived = what === 'hived' && target !== null;
-        return [{
-          kind: 'swarm',
-          body: {
-            what, from: view.colony, window: { earliest: since, latest: today },
-            child: hived ? newId() : null, childName: hived ? target.name : null,
-            into: hived ? { hive: target.id, bay: null, bars: Math.min(target.bars, 6) } : null,
+        return [
+          {
+            kind: 'swarm',
+            body: {
+              what,
+              from: view.colony,
+              window: { earliest: since, latest: today },
+              child: hived ? newId() : null,
+              childName: hived ? target.name : null,
+              into: hived ? { hive: target.id, bay: null, bars: Math.min(target.bars, 6) } : null,
+            },
           },
-        }];
+        ];
       }}
     >
       <Choices
-        legend={t('write.swarm-what')} value={what} onChange={setWhat}
+        legend={t('write.swarm-what')}
+        value={what}
+        onChange={setWhat}
         options={(['left', 'seen', 'hived'] as const).map((value) => ({ value, label: t(`write.swarm-${value}`) }))}
       />
-      {what !== 'hived' ? null : empty.length === 0
-        ? <p>{t('write.no-empty-hive')}</p>
-        : <Choices legend={t('swarm.into')} value={into} onChange={setInto} options={empty.map((hive) => ({ value: hive.id, label: hive.name }))} />}
+      {what !== 'hived' ? null : empty.length === 0 ? (
+        <p>{t('write.no-empty-hive')}</p>
+      ) : (
+        <Choices
+          legend={t('swarm.into')}
+          value={into}
+          onChange={setInto}
+          options={empty.map((hive) => ({ value: hive.id, label: hive.name }))}
+        />
+      )}
       <TextField label={t('write.swarm-since')} type="date" value={since} onChange={setSince} />
     </WriteForm>
   );
@@ -148,7 +205,8 @@ export function NoteForm({ view, onDone }: FormProps) {
   const [words, setWords] = useState('');
   return (
     <WriteForm
-      onDone={onDone} fault="write.note-fault"
+      onDone={onDone}
+      fault="write.note-fault"
       notes={() => (words.trim() === '' ? null : [{ kind: 'note', body: { about: view.colony, text: words.trim() } }])}
     >
       <TextField label={t('write.note')} value={words} onChange={setWords} long />

@@ -16,7 +16,9 @@ export function WriteSheet({ view, onClose }: { readonly view: ColonyView; reado
   return (
     <Sheet title={t('write.title', { name: view.name })} onClose={onClose}>
       <Choices
-        legend={t('write.what')} value={thing} onChange={setThing}
+        legend={t('write.what')}
+        value={thing}
+        onChange={setThing}
         options={things.map((value) => ({ value, label: t(`write.${value}`) }))}
       />
       <Form view={view} onDone={onClose} />

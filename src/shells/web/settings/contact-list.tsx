@@ -17,16 +17,37 @@ export function ContactList() {
   return (
     <section>
       <h2>{t('settings.contacts')}</h2>
-      {aside.contacts.length === 0 ? <p>{t('handbook.no-contact')}</p> : (
-        <ul className="plain-list">{aside.contacts.map((one) => <li key={one.role}>{t(`contact.${one.role}`)}: {one.name}, {one.phone}</li>)}</ul>
+      {aside.contacts.length === 0 ? (
+        <p>{t('handbook.no-contact')}</p>
+      ) : (
+        <ul className="plain-list">
+          {aside.contacts.map((one) => (
+            <li key={one.role}>
+              {t(`contact.${one.role}`)}: {one.name}, {one.phone}
+            </li>
+          ))}
+        </ul>
       )}
       <details>
         <summary>{t('settings.add-contact')}</summary>
         <WriteForm
-          onDone={() => { setName(''); setPhone(''); }} fault="settings.contact-fault"
-          notes={() => (name.trim() === '' || phone.trim() === '' ? null : [{ kind: 'contact', at: today, body: { role, name: name.trim(), phone: phone.trim() } }])}
+          onDone={() => {
+            setName('');
+            setPhone('');
+          }}
+          fault="settings.contact-fault"
+          notes={() =>
+            name.trim() === '' || phone.trim() === ''
+              ? null
+              : [{ kind: 'contact', at: today, body: { role, name: name.trim(), phone: phone.trim() } }]
+          }
         >
-          <Choices legend={t('settings.contact-role')} value={role} onChange={setRole} options={roles.map((value) => ({ value, label: t(`contact.${value}`) }))} />
+          <Choices
+            legend={t('settings.contact-role')}
+            value={role}
+            onChange={setRole}
+            options={roles.map((value) => ({ value, label: t(`contact.${value}`) }))}
+          />
           <TextField label={t('settings.name')} value={name} onChange={setName} />
           <TextField label={t('settings.phone')} value={phone} onChange={setPhone} type="tel" inputMode="tel" />
         </WriteForm>

@@ -7,5 +7,9 @@ export function InstallButton() {
   const { t } = useText();
   const offer = useSyncExternalStore(onInstallOffer, offeredInstall);
   if (offer === null) return null;
-  return <button type="button" onClick={() => void offer()}>{t('settings.install')}</button>;
+  return (
+    <button type="button" onClick={() => void offer()}>
+      {t('settings.install')}
+    </button>
+  );
 }

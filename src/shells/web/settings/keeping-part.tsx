@@ -20,21 +20,53 @@ export function KeepingPart() {
     <section>
       <h2>{t('settings.keeping')}</h2>
       <ul>
-        <li>{forgets ? t('frame.forgets') : keeping?.persisted === true ? t('settings.persisted') : t('settings.not-persisted')}</li>
-        {keeping?.usedBytes === null || keeping === null ? null : <li>{t('settings.used', { megabytes: Math.max(1, Math.round(keeping.usedBytes / perMegabyte)) })}</li>}
-        <li>{offline === null ? t('settings.offline-impossible') : offline ? t('settings.offline-ready') : t('settings.offline-not-yet')}</li>
-        <li>{unsent === null ? t('settings.no-server') : unsent === 0 ? t('settings.all-sent') : t('frame.unsent', { count: unsent })}</li>
+        <li>
+          {forgets
+            ? t('frame.forgets')
+            : keeping?.persisted === true
+              ? t('settings.persisted')
+              : t('settings.not-persisted')}
+        </li>
+        {keeping?.usedBytes === null || keeping === null ? null : (
+          <li>{t('settings.used', { megabytes: Math.max(1, Math.round(keeping.usedBytes / perMegabyte)) })}</li>
+        )}
+        <li>
+          {offline === null
+            ? t('settings.offline-impossible')
+            : offline
+              ? t('settings.offline-ready')
+              : t('settings.offline-not-yet')}
+        </li>
+        <li>
+          {unsent === null
+            ? t('settings.no-server')
+            : unsent === 0
+              ? t('settings.all-sent')
+              : t('frame.unsent', { count: unsent })}
+        </li>
       </ul>
       <div className="acts">
         {keeping?.persisted === false ? (
-          <button type="button" onClick={() => { askPersistence(); setTimeout(look, 500); }}>{t('settings.ask-keep')}</button>
+          <button
+            type="button"
+            onClick={() => {
+              askPersistence();
+              setTimeout(look, 500);
+            }}
+          >
+            {t('settings.ask-keep')}
+          </button>
         ) : null}
         <InstallButton />
       </div>
       {refused.length === 0 ? null : (
         <details>
           <summary>{t('settings.refused', { count: refused.length })}</summary>
-          <ul>{refused.map((issue, n) => <li key={n}>{issueText(issue, manner)}</li>)}</ul>
+          <ul>
+            {refused.map((issue, n) => (
+              <li key={n}>{issueText(issue, manner)}</li>
+            ))}
+          </ul>
         </details>
       )}
       <Pairing />

@@ -19,18 +19,33 @@ export function ObserverList() {
       <h2>{t('settings.observers')}</h2>
       {aside.observers.length === 0 ? null : (
         <Choices
-          legend={t('settings.holds')} value={observer} onChange={setObserver}
-          options={aside.observers.map((one) => ({ value: one.id, label: t('settings.observer', { name: one.name, role: t(`role.${one.role}`) }) }))}
+          legend={t('settings.holds')}
+          value={observer}
+          onChange={setObserver}
+          options={aside.observers.map((one) => ({
+            value: one.id,
+            label: t('settings.observer', { name: one.name, role: t(`role.${one.role}`) }),
+          }))}
         />
       )}
       <details>
         <summary>{t('settings.add-observer')}</summary>
         <WriteForm
-          onDone={() => setName('')} fault="settings.name-fault"
-          notes={() => (name.trim() === '' ? null : [{ kind: 'observer', at: today, body: { observer: newId(), name: name.trim(), role } }])}
+          onDone={() => setName('')}
+          fault="settings.name-fault"
+          notes={() =>
+            name.trim() === ''
+              ? null
+              : [{ kind: 'observer', at: today, body: { observer: newId(), name: name.trim(), role } }]
+          }
         >
           <TextField label={t('settings.name')} value={name} onChange={setName} />
-          <Choices legend={t('settings.role')} value={role} onChange={setRole} options={roles.map((value) => ({ value, label: t(`role.${value}`) }))} />
+          <Choices
+            legend={t('settings.role')}
+            value={role}
+            onChange={setRole}
+            options={roles.map((value) => ({ value, label: t(`role.${value}`) }))}
+          />
           <p className="soft small">{t('settings.learner-line')}</p>
         </WriteForm>
       </details>

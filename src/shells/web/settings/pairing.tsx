@@ -21,10 +21,17 @@ export function Pairing() {
       <h3>{t('settings.pairing')}</h3>
       <p>{t('settings.pairing-line')}</p>
       <TextField
-        label={t('settings.pairing-code')} value={code} onChange={setCode} inputMode="text"
+        label={t('settings.pairing-code')}
+        value={code}
+        onChange={setCode}
+        inputMode="text"
         fault={refused ? t('settings.pairing-refused') : undefined}
       />
-      <div className="acts"><button type="submit" className="go">{t('settings.pair')}</button></div>
+      <div className="acts">
+        <button type="submit" className="go">
+          {t('settings.pair')}
+        </button>
+      </div>
     </form>
   );
 }

@@ -16,16 +16,28 @@ export function SettingsScreen() {
   return (
     <Screen title={t('frame.settings')}>
       <Choices
-        legend={t('settings.theme')} value={preferences.theme} onChange={(theme) => prefer({ theme })}
+        legend={t('settings.theme')}
+        value={preferences.theme}
+        onChange={(theme) => prefer({ theme })}
         options={themes.map((value) => ({ value, label: t(`theme.${value}`) }))}
       />
       <Choices
-        legend={t('settings.units')} value={preferences.units} onChange={(units) => prefer({ units })}
-        options={[{ value: 'metric', label: t('settings.metric') }, { value: 'US', label: t('settings.us') }]}
+        legend={t('settings.units')}
+        value={preferences.units}
+        onChange={(units) => prefer({ units })}
+        options={[
+          { value: 'metric', label: t('settings.metric') },
+          { value: 'US', label: t('settings.us') },
+        ]}
       />
       <Choices
-        legend={t('settings.hours')} value={preferences.hours} onChange={(hours) => prefer({ hours })}
-        options={[{ value: 24, label: t('settings.hours-24') }, { value: 12, label: t('settings.hours-12') }]}
+        legend={t('settings.hours')}
+        value={preferences.hours}
+        onChange={(hours) => prefer({ hours })}
+        options={[
+          { value: 24, label: t('settings.hours-24') },
+          { value: 12, label: t('settings.hours-12') },
+        ]}
       />
       <WhichBook />
       <ObserverList />

@@ -21,8 +21,16 @@ export function WhichBook() {
       <h2>{t('settings.book')}</h2>
       <p>{book === null ? t('settings.book-none') : t(`settings.book-${book}`)}</p>
       <div className="acts">
-        {book === 'own' ? null : <button type="button" onClick={() => void open('own')}>{t('settings.open-own')}</button>}
-        {book === 'demo' ? null : <button type="button" onClick={() => void open('demo')}>{t('settings.open-demo')}</button>}
+        {book === 'own' ? null : (
+          <button type="button" onClick={() => void open('own')}>
+            {t('settings.open-own')}
+          </button>
+        )}
+        {book === 'demo' ? null : (
+          <button type="button" onClick={() => void open('demo')}>
+            {t('settings.open-demo')}
+          </button>
+        )}
       </div>
     </section>
   );

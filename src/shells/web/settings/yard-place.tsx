@@ -28,18 +28,46 @@ export function YardPlace() {
     <section>
       <h2>{t('settings.yard')}</h2>
       <WriteForm
-        onDone={() => setKept(true)} fault="settings.yard-fault"
+        onDone={() => setKept(true)}
+        fault="settings.yard-fault"
         notes={() => {
           const [lat, long] = [latitude, longitude].map((typed) => (typed.trim() === '' ? null : numberOf(typed)));
-          const wrong = (typed: string, value: number | null | undefined, most: number) => typed.trim() !== '' && (typeof value !== 'number' || Math.abs(value) > most);
-          if (name.trim() === '' || zone.trim() === '' || wrong(latitude, lat, 90) || wrong(longitude, long, 180)) return null;
-          return [{ kind: 'yard', at: today, body: { name: name.trim(), latitude: lat ?? null, longitude: long ?? null, timeZone: zone.trim() } }];
+          const wrong = (typed: string, value: number | null | undefined, most: number) =>
+            typed.trim() !== '' && (typeof value !== 'number' || Math.abs(value) > most);
+          if (name.trim() === '' || zone.trim() === '' || wrong(latitude, lat, 90) || wrong(longitude, long, 180))
+            return null;
+          return [
+            {
+              kind: 'yard',
+              at: today,
+              body: { name: name.trim(), latitude: lat ?? null, longitude: long ?? null, timeZone: zone.trim() },
+            },
+          ];
         }}
       >
         <TextField label={t('settings.name')} value={name} onChange={setName} />
-        <TextField label={t('settings.latitude')} hint={t('settings.place-hint')} value={latitude} onChange={setLatitude} inputMode="text" unit="°" />
-        <TextField label={t('settings.longitude')} value={longitude} onChange={setLongitude} inputMode="text" unit="°" />
-        {'geolocation' in navigator ? <div className="acts"><button type="button" onClick={here}>{t('settings.here')}</button></div> : null}
+        <TextField
+          label={t('settings.latitude')}
+          hint={t('settings.place-hint')}
+          value={latitude}
+          onChange={setLatitude}
+          inputMode="text"
+          unit="°"
+        />
+        <TextField
+          label={t('settings.longitude')}
+          value={longitude}
+          onChange={setLongitude}
+          inputMode="text"
+          unit="°"
+        />
+        {'geolocation' in navigator ? (
+          <div className="acts">
+            <button type="button" onClick={here}>
+              {t('settings.here')}
+            </button>
+          </div>
+        ) : null}
         <TextField label={t('settings.zone')} value={zone} onChange={setZone} />
         {kept ? <p role="status">{t('settings.kept')}</p> : null}
       </WriteForm>

@@ -14,15 +14,23 @@ export interface HiveMeasures {
   readonly depth: Length;
 }
 
-export function hiveNote(given: HiveMeasures & { readonly hive: Id; readonly name: string }, today: Day): Note<HiveBody> {
+export function hiveNote(
+  given: HiveMeasures & { readonly hive: Id; readonly name: string },
+  today: Day,
+): Note<HiveBody> {
   return {
     kind: 'hive',
     at: today,
     body: {
-      hive: given.hive, name: given.name, bars: given.bars,
+      hive: given.hive,
+      name: given.name,
+      bars: given.bars,
       barWidth: { value: printed('bar-width').value, unit: 'mm', how: 'typical' },
-      topWidth: given.topWidth, depth: given.depth,
-      wallAngleDeg: printed('wall-angle').value, wallAngleHow: 'typical', entrance: 'first',
+      topWidth: given.topWidth,
+      depth: given.depth,
+      wallAngleDeg: printed('wall-angle').value,
+      wallAngleHow: 'typical',
+      entrance: 'first',
     },
   };
 }
@@ -34,8 +42,15 @@ export function likeHive(hive: Hive, id: Id, name: string, today: Day): Note<Hiv
     kind: 'hive',
     at: today,
     body: {
-      hive: id, name, bars, barWidth: barWidth as Length, topWidth: topWidth as Length, depth: depth as Length,
-      wallAngleDeg, wallAngleHow, entrance,
+      hive: id,
+      name,
+      bars,
+      barWidth: barWidth as Length,
+      topWidth: topWidth as Length,
+      depth: depth as Length,
+      wallAngleDeg,
+      wallAngleHow,
+      entrance,
     },
   };
 }

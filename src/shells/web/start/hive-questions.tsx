@@ -41,19 +41,37 @@ export function HiveQuestions({ submit, onDone }: HiveQuestionsProps) {
   return (
     <form onSubmit={send} noValidate>
       <TextField
-        label={t('start.bars')} value={bars} onChange={setBars} inputMode="numeric" unit={t('start.bars-unit')}
+        label={t('start.bars')}
+        value={bars}
+        onChange={setBars}
+        inputMode="numeric"
+        unit={t('start.bars-unit')}
         fault={tried && !barsFit ? t('start.bars-fault', { most: mostBars }) : undefined}
       />
       <TextField
-        label={t('start.width')} hint={t('start.width-hint')} value={width} onChange={setWidth} inputMode="decimal" unit={unit}
+        label={t('start.width')}
+        hint={t('start.width-hint')}
+        value={width}
+        onChange={setWidth}
+        inputMode="decimal"
+        unit={unit}
         fault={tried && !widthOk ? t('start.length-fault', spanOf(widthFits, unit)) : undefined}
       />
       <TextField
-        label={t('start.depth')} hint={t('start.depth-hint')} value={depth} onChange={setDepth} inputMode="decimal" unit={unit}
+        label={t('start.depth')}
+        hint={t('start.depth-hint')}
+        value={depth}
+        onChange={setDepth}
+        inputMode="decimal"
+        unit={unit}
         fault={tried && !depthOk ? t('start.length-fault', spanOf(depthFits, unit)) : undefined}
       />
       <p className="soft small">{t('start.typical')}</p>
-      <div className="acts"><button type="submit" className="go">{submit}</button></div>
+      <div className="acts">
+        <button type="submit" className="go">
+          {submit}
+        </button>
+      </div>
     </form>
   );
 }
@@ -64,7 +82,10 @@ function fits(typed: string, unit: string, span: { readonly least: number; reado
   return mm !== null && mm >= span.least && mm <= span.most;
 }
 
-function spanOf(span: { readonly least: number; readonly most: number }, unit: 'cm' | 'in'): { least: number; most: number; unit: string } {
+function spanOf(
+  span: { readonly least: number; readonly most: number },
+  unit: 'cm' | 'in',
+): { least: number; most: number; unit: string } {
   const perUnit = inBase({ value: 1, unit }, 'mm') ?? 1;
   return { least: Math.ceil(span.least / perUnit), most: Math.floor(span.most / perUnit), unit };
 }

@@ -37,16 +37,24 @@ export function StartScreen() {
         <div>
           <h2>{t('start.demo')}</h2>
           <p>{t('start.demo-line')}</p>
-          <button type="button" className={asking ? '' : 'go'} onClick={() => void open('demo')}>{t('start.open-demo')}</button>
+          <button type="button" className={asking ? '' : 'go'} onClick={() => void open('demo')}>
+            {t('start.open-demo')}
+          </button>
         </div>
         <div>
           <h2>{t('start.own')}</h2>
-          {ownStands ? <button type="button" className="go" onClick={() => go('/')}>{t('start.open-own')}</button> : null}
+          {ownStands ? (
+            <button type="button" className="go" onClick={() => go('/')}>
+              {t('start.open-own')}
+            </button>
+          ) : null}
           {!ownStands && asking && book === 'own' ? <FirstHive /> : null}
           {!ownStands && !(asking && book === 'own') ? (
             <>
               <p>{t('start.own-line')}</p>
-              <button type="button" className="go" onClick={() => void open('own')}>{t('start.begin-own')}</button>
+              <button type="button" className="go" onClick={() => void open('own')}>
+                {t('start.begin-own')}
+              </button>
             </>
           ) : null}
         </div>
@@ -64,7 +72,11 @@ function FirstHive() {
 
   async function begin(measures: HiveMeasures): Promise<void> {
     const stored = await append([
-      { kind: 'yard', at: today, body: { name: t('start.yard-name'), latitude: null, longitude: null, timeZone: deviceTimeZone() } },
+      {
+        kind: 'yard',
+        at: today,
+        body: { name: t('start.yard-name'), latitude: null, longitude: null, timeZone: deviceTimeZone() },
+      },
       { kind: 'observer', at: today, body: { observer, name: t('start.keeper-name'), role: 'keeper' } },
       hiveNote({ ...measures, hive: newId(), name: t('start.hive-name', { n: 1 }) }, today),
     ]);
@@ -81,7 +93,11 @@ function FirstHive() {
     <>
       <p>{t('start.three')}</p>
       <HiveQuestions submit={t('start.set-up')} onDone={(measures) => void begin(measures)} />
-      {faults.map((fault) => <p key={fault} className="fault" role="alert">{fault}</p>)}
+      {faults.map((fault) => (
+        <p key={fault} className="fault" role="alert">
+          {fault}
+        </p>
+      ))}
     </>
   );
 }

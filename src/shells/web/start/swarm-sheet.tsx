@@ -41,8 +41,12 @@ export function SwarmSheet({ onClose }: { readonly onClose: () => void }) {
     made.push({
       kind: 'swarm',
       body: {
-        what: 'hived', from: null, window: { earliest: today, latest: today }, child: colony,
-        childName: name.trim() === '' ? hiveName : name.trim(), into: { hive: hiveId, bay: null, bars },
+        what: 'hived',
+        from: null,
+        window: { earliest: today, latest: today },
+        child: colony,
+        childName: name.trim() === '' ? hiveName : name.trim(),
+        into: { hive: hiveId, bay: null, bars },
       },
     });
     const stored = await append(made);
@@ -58,17 +62,37 @@ export function SwarmSheet({ onClose }: { readonly onClose: () => void }) {
     <Sheet title={t('swarm.title')} onClose={onClose}>
       <form onSubmit={(event) => void hive(event)}>
         <Choices
-          legend={t('swarm.into')} value={into} onChange={setInto}
+          legend={t('swarm.into')}
+          value={into}
+          onChange={setInto}
           options={[
             ...empty.map((one) => ({ value: one.id, label: one.name })),
             ...(last === null ? [] : [{ value: anotherHive, label: t('swarm.another', { name: last.name }) }]),
           ]}
         />
-        <TextField label={t('swarm.name')} hint={t('swarm.name-hint', { name: hiveName })} value={name} onChange={setName} />
-        <Choices legend={t('swarm.bars')} value={bars} onChange={setBars} options={barChoices.map((value) => ({ value, label: String(value) }))} />
-        {faults.map((fault) => <p key={fault} className="fault" role="alert">{fault}</p>)}
+        <TextField
+          label={t('swarm.name')}
+          hint={t('swarm.name-hint', { name: hiveName })}
+          value={name}
+          onChange={setName}
+        />
+        <Choices
+          legend={t('swarm.bars')}
+          value={bars}
+          onChange={setBars}
+          options={barChoices.map((value) => ({ value, label: String(value) }))}
+        />
+        {faults.map((fault) => (
+          <p key={fault} className="fault" role="alert">
+            {fault}
+          </p>
+        ))}
         <p className="soft small">{t('swarm.cautions')}</p>
-        <div className="acts"><button type="submit" className="go">{t('swarm.hive-today')}</button></div>
+        <div className="acts">
+          <button type="submit" className="go">
+            {t('swarm.hive-today')}
+          </button>
+        </div>
       </form>
     </Sheet>
   );

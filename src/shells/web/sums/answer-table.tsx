@@ -15,10 +15,21 @@ export function AnswerTable({ answer }: { readonly answer: Answer }) {
     <>
       <h2>{t('sums.answer')}</h2>
       <table className="answer">
-        <tbody>{rows.map(([name, value]) => <tr key={name}><th scope="row">{plainName(name)}</th><td>{shown(value, t('sums.none'), manner)}</td></tr>)}</tbody>
+        <tbody>
+          {rows.map(([name, value]) => (
+            <tr key={name}>
+              <th scope="row">{plainName(name)}</th>
+              <td>{shown(value, t('sums.none'), manner)}</td>
+            </tr>
+          ))}
+        </tbody>
       </table>
       {stood.length === 0 ? null : (
-        <p className="soft">{t('sums.assumed', { what: stood.map(([name, value]) => `${plainName(name)} ${shown(value, '–', manner)}`).join(', ') })}</p>
+        <p className="soft">
+          {t('sums.assumed', {
+            what: stood.map(([name, value]) => `${plainName(name)} ${shown(value, '–', manner)}`).join(', '),
+          })}
+        </p>
       )}
     </>
   );
@@ -29,8 +40,10 @@ export function plainName(name: string): string {
   return name
     .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
     .toLowerCase()
-    .replace(/\bdm2\b/g, 'dm²').replace(/\bcm4\b/g, 'cm⁴')
-    .replace(/\b(mm|cm|kg|dm²|cm⁴|l)$/, '($1)').replace(/\(l\)$/, '(L)');
+    .replace(/\bdm2\b/g, 'dm²')
+    .replace(/\bcm4\b/g, 'cm⁴')
+    .replace(/\b(mm|cm|kg|dm²|cm⁴|l)$/, '($1)')
+    .replace(/\(l\)$/, '(L)');
 }
 
 function shown(value: unknown, none: string, manner: Manner): string {
@@ -38,6 +51,9 @@ function shown(value: unknown, none: string, manner: Manner): string {
   if (typeof value === 'number') return plainNumber(value, 4);
   if (isDay(value)) return formatDay(value, manner);
   if (Array.isArray(value)) return value.map((one) => shown(one, none, manner)).join('; ');
-  if (typeof value === 'object') return Object.entries(value).map(([name, one]) => `${plainName(name)} ${shown(one, none, manner)}`).join(', ');
+  if (typeof value === 'object')
+    return Object.entries(value)
+      .map(([name, one]) => `${plainName(name)} ${shown(one, none, manner)}`)
+      .join(', ');
   return String(value);
 }

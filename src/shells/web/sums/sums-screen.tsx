@@ -17,7 +17,9 @@ export function SumsScreen() {
   if (help !== null) {
     return (
       <Screen title={help.title}>
-        <p><Link href="/sums">{t('sums.all')}</Link></p>
+        <p>
+          <Link href="/sums">{t('sums.all')}</Link>
+        </p>
         <p>{help.line}</p>
         <SumForm key={help.key} help={help} book={book} />
       </Screen>
@@ -28,7 +30,11 @@ export function SumsScreen() {
       <p className="lead">{t('sums.lead')}</p>
       <ul className="rows">
         {sums.map((sum) => (
-          <li key={sum.key}><Link href={`/sums/${sum.key}`}><b>{sum.title}</b> <span className="soft">{sum.line}</span></Link></li>
+          <li key={sum.key}>
+            <Link href={`/sums/${sum.key}`}>
+              <b>{sum.title}</b> <span className="soft">{sum.line}</span>
+            </Link>
+          </li>
         ))}
       </ul>
     </Screen>

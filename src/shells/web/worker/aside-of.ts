@@ -23,7 +23,9 @@ export function asideOf(apiary: Apiary, entries: readonly Entry[]): Aside {
     queens: queensOf(apiary),
     struck: [...apiary.struck],
     conflicts: apiary.conflicts.map(({ target, amendments }) => ({ target, amendments })),
-    notUnderstood: entries.filter((entry) => entry.version > (kinds.get(entry.kind)?.version ?? 0)).map((entry) => entry.id),
+    notUnderstood: entries
+      .filter((entry) => entry.version > (kinds.get(entry.kind)?.version ?? 0))
+      .map((entry) => entry.id),
   };
 }
 
@@ -40,7 +42,13 @@ function troughsOf({ state, book }: Apiary): Readonly<Record<Id, Trough>> {
 
 function namesOf({ state }: Apiary): Readonly<Record<Id, string>> {
   const names: Record<Id, string> = {};
-  for (const one of [...state.yards.values(), ...state.hives.values(), ...state.observers.values(), ...state.colonies.values()]) names[one.id] = one.name;
+  for (const one of [
+    ...state.yards.values(),
+    ...state.hives.values(),
+    ...state.observers.values(),
+    ...state.colonies.values(),
+  ])
+    names[one.id] = one.name;
   return names;
 }
 

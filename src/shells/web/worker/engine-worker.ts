@@ -1,7 +1,6 @@
 /** The engine's side of the talk: keeps the entries, folds them, makes the Picture of the day that is asked for. */
 import * as z from 'zod/mini';
 import { type Apiary, pictureOf, readJournal } from '../../../apiary.ts';
-import { adviceIssued, digestOf, forecastIssued } from '../../../apiary/issued.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
 import { viewOf } from '../../../apiary/views.ts';
 import { readJournal as readFile } from '../../../journal/check-journal.ts';
@@ -9,7 +8,7 @@ import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { addTogether } from '../../../numbers/range.ts';
 import type { Manner } from '../../../words/say.ts';
-import type { EngineAnswer, EngineQuestion, HistoryPoint, Issued } from '../model/shown.ts';
+import type { EngineAnswer, EngineQuestion, EngineValue, HistoryPoint, Issued } from '../model/shown.ts';
 import { asideOf } from './aside-of.ts';
 import { roundDayOf } from './round-day-of.ts';
 
@@ -27,14 +26,15 @@ let folded: { readonly until: string; readonly count: number; readonly apiary: A
 
 own.onmessage = ({ data }) => {
   const { number } = data;
-  try {
-    own.postMessage({ number, ok: true, answer: answerTo(data) });
-  } catch (error) {
-    own.postMessage({ number, ok: false, fault: error instanceof Error ? error.message : String(error) });
-  }
+  // Nothing is awaited before a picture, so that questions are answered in the order in which they were asked.
+  void answerTo(data).then(
+    (answer) => own.postMessage({ number, ok: true, answer }),
+    (error: unknown) =>
+      own.postMessage({ number, ok: false, fault: error instanceof Error ? error.message : String(error) }),
+  );
 };
 
-function answerTo(question: EngineQuestion) {
+async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   if (question.ask === 'read') {
     const { entries: found, faults, notes } = readFile(question.text, allKinds);
     return { entries: found, faults, notes };
@@ -55,15 +55,24 @@ function answerTo(question: EngineQuestion) {
 function apiaryOn(day: Day): Apiary {
   const until = entries.some((entry) => dayOf(entry.at) > day) ? day : ever;
   if (folded?.count !== entries.length || folded.until !== until) {
-    folded = { until, count: entries.length, apiary: until === ever ? readJournal(entries) : readJournal(entries, day) };
+    folded = {
+      until,
+      count: entries.length,
+      apiary: until === ever ? readJournal(entries) : readJournal(entries, day),
+    };
   }
   return folded.apiary;
 }
 
-function issued(colony: Id, day: Day, manner: Manner): Issued {
+/** The catalogue comes with this, which no picture needs. */
+async function issued(colony: Id, day: Day, manner: Manner): Promise<Issued> {
+  const { adviceIssued, digestOf, forecastIssued } = await import('../../../apiary/issued.ts');
   const apiary = apiaryOn(day);
   const digest = digestOf(entries);
-  return { advice: adviceIssued(pictureOf(apiary, day), colony, digest, manner), forecast: forecastIssued(apiary, colony, day, digest) };
+  return {
+    advice: adviceIssued(pictureOf(apiary, day), colony, digest, manner),
+    forecast: forecastIssued(apiary, colony, day, digest),
+  };
 }
 
 /** What was believed of a colony at the end of one of its days, by all that is known now. */

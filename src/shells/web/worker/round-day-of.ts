@@ -9,7 +9,9 @@ export function roundDayOf({ book }: Apiary, picture: Picture): RoundDay {
     plans: minuteChoices.map((minutes): DayPlan => {
       const { chosen, left, used } = fitMinutes(picture.round, minutes, book);
       const items = chosen.map(({ stop: { colony, verb, first } }) => ({
-        colony, verb: verb === 'leave shut' ? ('no visit' as const) : verb, places: first?.places ?? [],
+        colony,
+        verb: verb === 'leave shut' ? ('no visit' as const) : verb,
+        places: first?.places ?? [],
       }));
       return { minutes, items, used, left: left.length };
     }),
