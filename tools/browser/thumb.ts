@@ -96,9 +96,10 @@ async function main(): Promise<void> {
     const [largest] = await demoColonies(opened);
     const page = await opened.page(`/visit/${largest?.colony ?? ''}`);
     await beginUsual(page);
-    const before = (await journalOf(page)).length;
+    const begun = `${new Date().toISOString().slice(0, 19)}Z`;
     const run = await readBars(page, thirteenBars);
-    const readings = (await journalOf(page)).length - before;
+    const made = (await journalOf(page)).filter((entry) => entry.kind === 'reading' && entry.noted >= begun);
+    const readings = made.length;
     console.log(
       `${run.downs} bars, ${run.taps} taps, ${run.seconds.toFixed(1)} s of the thumb's clock; ${readings} readings in the journal`,
     );

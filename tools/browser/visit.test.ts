@@ -10,6 +10,7 @@ import { journalOf } from './journal-of.ts';
 import { openFestoon, type Opened } from './open.ts';
 import { beginUsual, type DemoColony, demoColonies, readBars, tapNamed, thirteenBars } from './thumb.ts';
 
+const startedAt = `${new Date().toISOString().slice(0, 19)}Z`;
 let opened: Opened;
 let colonies: readonly DemoColony[];
 
@@ -68,8 +69,9 @@ function bodies<B>(entries: readonly Entry[], kind: string): readonly B[] {
   return entries.filter((entry) => entry.kind === kind).map((entry) => entry.body as B);
 }
 
+/** Entries made by taps since; the demo's own, which may still be on their way to the disk, were noted long ago. */
 async function newEntries(page: Page, known: ReadonlySet<string>): Promise<readonly Entry[]> {
-  return (await journalOf(page)).filter((entry) => !known.has(entry.id));
+  return (await journalOf(page)).filter((entry) => !known.has(entry.id) && entry.noted >= startedAt);
 }
 
 async function idsOf(page: Page): Promise<ReadonlySet<string>> {
