@@ -25,7 +25,12 @@ export function adultsOn(state: ColonyState, colony: Colony, day: Day, book: Fig
     const changed = timesRange(counted, changesSince(state, visit, day, book));
     const range = timesRange(changed, factorOf(carriedSd(daysBetween(visit.day, day), book)));
     const fresh = visit.id === last?.id;
-    return { seen: fresh ? range : nothing, carried: fresh ? nothing : range, total: range, ink: visit.day === day ? 'seen' : 'worked out' };
+    return {
+      seen: fresh ? range : nothing,
+      carried: fresh ? nothing : range,
+      total: range,
+      ink: visit.day === day ? 'seen' : 'worked out',
+    };
   }
   const range = swarmOf(state, colony, day, book) ?? capacity(state, colony, book);
   return { seen: nothing, carried: range, total: range, ink: 'guessed' };
@@ -46,15 +51,20 @@ function countedBees(state: ColonyState, visit: Visit, book: FigureBook): Range 
     return scaleRange(error, beesOnFace(fullFaceDm2, faces, onDm2.likely));
   }
   if (beesBars === null) return null;
-  return timesRange(scaleRange(error, beesOnFace(fullFaceDm2, 2 * beesBars, onDm2.likely)), rangeOf(book, 'bees-bar-cover'));
+  return timesRange(
+    scaleRange(error, beesOnFace(fullFaceDm2, 2 * beesBars, onDm2.likely)),
+    rangeOf(book, 'bees-bar-cover'),
+  );
 }
 
 /** What swarms and splits left since the count, as a factor; on its own day keepers count first, but after a swarm. */
 function changesSince(state: ColonyState, visit: Visit, to: Day, book: FigureBook): Range {
   const one = { low: 1, likely: 1, high: 1 };
   const after = afterSwarm(visit);
-  const events = (state.events.get(visit.colony) ?? []).filter(({ day, event }) =>
-    day <= to && (day > visit.day || (day === visit.day && !(after && event.kind === 'swarm left'))));
+  const events = (state.events.get(visit.colony) ?? []).filter(
+    ({ day, event }) =>
+      day <= to && (day > visit.day || (day === visit.day && !(after && event.kind === 'swarm left'))),
+  );
   return events.reduce((factor, { event }) => timesRange(factor, partLeft(state, event, book)), one);
 }
 
@@ -78,9 +88,12 @@ function partLeft(state: ColonyState, event: ColonyEvent, book: FigureBook): Ran
 /** Share of the combs that stayed, by what hangs now in both. */
 function combsLeft(state: ColonyState, event: ColonyEvent & { kind: 'split off' }): number {
   const child = state.colonies.get(event.child);
-  const from = child?.parent == null ? undefined : state.colonies.get(child.parent);
+  const from = state.colonies.get(child?.parent ?? '');
   const bay = from === undefined ? null : bayOf(state, from);
-  const stayed = bay === null ? 0 : [...(state.placed.get(bay.hive)?.keys() ?? [])].filter((place) => bay.from <= place && place <= bay.to).length;
+  const stayed =
+    bay === null
+      ? 0
+      : [...(state.placed.get(bay.hive)?.keys() ?? [])].filter((place) => bay.from <= place && place <= bay.to).length;
   return Math.max(stayed, 1) / Math.max(stayed + event.combs.length, 1);
 }
 
@@ -88,11 +101,15 @@ function combsLeft(state: ColonyState, event: ColonyEvent & { kind: 'split off' 
 function swarmOf(state: ColonyState, colony: Colony, day: Day, book: FigureBook): Range | null {
   const parent = colony.parent === null ? undefined : state.colonies.get(colony.parent);
   if (colony.origin !== 'swarm' || parent === undefined) return null;
-  const visit = visitsInOrder(state, parent.id, colony.began.latest).findLast((one) =>
-    countedBees(state, one, book) !== null && !afterSwarm(one));
+  const visit = visitsInOrder(state, parent.id, colony.began.latest).findLast(
+    (one) => countedBees(state, one, book) !== null && !afterSwarm(one),
+  );
   const counted = visit === undefined ? null : countedBees(state, visit, book);
   if (visit === undefined || counted === null) return null;
-  return timesRange(timesRange(counted, rangeOf(book, 'swarm-share')), factorOf(carriedSd(daysBetween(visit.day, day), book)));
+  return timesRange(
+    timesRange(counted, rangeOf(book, 'swarm-share')),
+    factorOf(carriedSd(daysBetween(visit.day, day), book)),
+  );
 }
 
 /** From none to every face of the bay covered as thickly as faces ever are; the middle is only a middle. */

@@ -14,7 +14,11 @@ export type LayingShare = (i: number) => number;
 export function aged(cells: CombCells, days: number, calendar: BroodCalendar, laying: LayingShare): CombCells {
   if (days < 0) return before(cells, -days);
   const next: CombCells = {
-    ...cells, worker: cells.worker.slice(), drone: cells.drone.slice(), resting: cells.resting.slice(), restingDrone: cells.restingDrone.slice(),
+    ...cells,
+    worker: cells.worker.slice(),
+    drone: cells.drone.slice(),
+    resting: cells.resting.slice(),
+    restingDrone: cells.restingDrone.slice(),
   };
   const { survive } = calendar;
   for (let i = 0; i < days; i += 1) {

@@ -37,7 +37,14 @@ function nextDay(cell: Cell, laying: number): Cell[] {
   const age = cell.age + 1;
   const left = (size: number): Cell => ({ kind: 'rest', caste: cell.caste, days: 0, size });
   if (age === at.end) return [left(cell.size)];
-  const lives = age === at.hatch ? calendar.survive.hatch : age === at.seal ? calendar.survive.seal : age === at.end - 1 ? calendar.survive.emerge : 1;
+  const lives =
+    age === at.hatch
+      ? calendar.survive.hatch
+      : age === at.seal
+        ? calendar.survive.seal
+        : age === at.end - 1
+          ? calendar.survive.emerge
+          : 1;
   return [{ ...cell, age, size: cell.size * lives }, left(cell.size * (1 - lives))];
 }
 
@@ -60,7 +67,12 @@ const combs: readonly BarSeen[] = [
   { brood: 5, food: 1, eggs: 'none seen', youngest: 'sealed', face: { drone8: 2 } },
   { brood: 0, food: 6, eggs: 'none seen' },
 ];
-const layings: readonly ((i: number) => number)[] = [() => 1, () => 0, (i) => (i % 5 === 0 ? 0.5 : 1), (i) => (i < 10 ? 0 : 1)];
+const layings: readonly ((i: number) => number)[] = [
+  () => 1,
+  () => 0,
+  (i) => (i % 5 === 0 ? 0.5 : 1),
+  (i) => (i < 10 ? 0 : 1),
+];
 
 test('C12 a comb by days of age equals the same comb cell by cell, for sixty days, however she lays', () => {
   for (const seen of combs) {
@@ -72,13 +84,21 @@ test('C12 a comb by days of age equals the same comb cell by cell, for sixty day
         ...[...start.worker].map((size, age): Cell => ({ kind: 'brood', caste: 'worker', age, size })),
         ...[...start.drone].map((size, age): Cell => ({ kind: 'brood', caste: 'drone', age, size })),
         ...[...start.resting].map((size, days): Cell => ({ kind: 'rest', caste: 'worker', days, size })),
-        ...(['honey', 'nectar', 'bread', 'empty'] as const).map((content): Cell => ({ kind: 'still', content, size: start[content] })),
+        ...(['honey', 'nectar', 'bread', 'empty'] as const).map((content): Cell => ({
+          kind: 'still',
+          content,
+          size: start[content],
+        })),
       ];
       for (let day = 1; day <= 60; day += 1) {
         cells = cells.flatMap((cell) => nextDay(cell, laying(day - 1))).filter((cell) => cell.size > 1e-15);
         const twin = count(cells);
         const shares = sharesOf(aged(start, day, calendar, laying), calendar);
-        for (const content of contents) assert.ok(Math.abs(shares[content] - twin[content]) < 1e-9, `${content} on day ${day}: ${shares[content]} and ${twin[content]}`);
+        for (const content of contents)
+          assert.ok(
+            Math.abs(shares[content] - twin[content]) < 1e-9,
+            `${content} on day ${day}: ${shares[content]} and ${twin[content]}`,
+          );
       }
     }
   }

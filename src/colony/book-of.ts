@@ -28,7 +28,10 @@ function fromMeasurement(state: ColonyState, measurement: Measurement): readonly
     case 'cells along 10 cm': {
       const width = cellWidthMm(typed.value);
       const half = halfCell / typed.value;
-      return [of(measurement, 'worker-cell-width', width, half), of(measurement, 'worker-cells-per-dm2', cellsPerDm2(width), 2 * half)];
+      return [
+        of(measurement, 'worker-cell-width', width, half),
+        of(measurement, 'worker-cells-per-dm2', cellsPerDm2(width), 2 * half),
+      ];
     }
     case 'bees on a face': {
       const dm2 = faceOf(state, measurement);
@@ -40,24 +43,29 @@ function fromMeasurement(state: ColonyState, measurement: Measurement): readonly
       if (kg === null || dm2 === null) return [];
       const cm = value(printedBook, 'comb-thickness-honey') / mmInCm;
       const honey = kg - dm2 * value(printedBook, 'wax-per-dm2');
-      return honey <= 0 ? [] : [of(measurement, 'honey-kg-per-dm2-cm', honey / dm2 / cm, ownSpread('honey-kg-per-dm2-cm'))];
+      return honey <= 0
+        ? []
+        : [of(measurement, 'honey-kg-per-dm2-cm', honey / dm2 / cm, ownSpread('honey-kg-per-dm2-cm'))];
     }
-    case 'box length': return [];
+    case 'box length':
+      return [];
   }
 }
 
 /** One careful count along a row is wrong by at most half a cell. */
 const halfCell = 0.5;
 const mmInCm = 10;
+/** One comb weighed or counted halves what the printed range leaves open. */
+const ownCount = 0.5;
 
 function of(measurement: Measurement, key: FigureKey, likely: number, spread: number): Override {
   return { key, value: likely, low: likely * (1 - spread), high: likely * (1 + spread), entry: measurement.entry };
 }
 
-/** One comb weighed or counted halves what the printed range leaves open, taken as a share of its value. */
+/** Half width of a single measurement, as a share of its value. */
 function ownSpread(key: FigureKey): number {
   const { low, high, value: likely } = printed(key);
-  return (high - low) / likely / 4;
+  return ((high - low) / likely / 2) * ownCount;
 }
 
 /** One face of the comb that was measured, as built; of the only hive when neither comb nor hive was named. */

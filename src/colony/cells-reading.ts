@@ -13,28 +13,42 @@ import type { CellCounts } from './reading.ts';
 import type { CellsReading } from './view.ts';
 
 /** Null when no cells stand: none seen, cut at that visit, or so old that all must have emerged. */
-export function cellsReading(evidence: readonly Evidence[], open: QueenBreak | null, day: Day, book: FigureBook): CellsReading | null {
+export function cellsReading(
+  evidence: readonly Evidence[],
+  open: QueenBreak | null,
+  day: Day,
+  book: FigureBook,
+): CellsReading | null {
   const index = evidence.findLastIndex((seen) => seen.cells !== null || seen.cellsCut);
   const seen = evidence[index];
-  if (seen?.cells == null || seen.cellsCut || total(seen.cells) === 0) return null;
+  if (seen === undefined || seen.cells === null || seen.cellsCut || total(seen.cells) === 0) return null;
   if (daysBetween(seen.day, day) > agesOf('queen', 'sealed', book).greatest) return null;
   const bound = noneBefore(evidence.slice(0, index), seen.day, book);
   const sealed = sealedWindow(seen.cells, seen.day, bound, book);
   const likelyKind = kindOf(seen, open, book);
   const byCells = virginWindow(seen.cells, seen.day, sealed, book);
-  const virginEmerges = byCells === null || open?.virgin == null ? byCells : (intersect([byCells, open.virgin]) ?? byCells);
+  const virginEmerges =
+    byCells === null || open === null || open.virgin === null
+      ? byCells
+      : (intersect([byCells, open.virgin]) ?? byCells);
   return {
-    counts: seen.cells, likelyKind, sealed,
-    leaves: likelyKind === 'swarm' || likelyKind === null ? leavesWindow(seen, sealed, virginEmerges, open, book) : null,
+    counts: seen.cells,
+    likelyKind,
+    sealed,
+    leaves:
+      likelyKind === 'swarm' || likelyKind === null ? leavesWindow(seen, sealed, virginEmerges, open, book) : null,
     virginEmerges,
-    places: seen.cellPlaces, from: seen.cellRows,
+    places: seen.cellPlaces,
+    from: seen.cellRows,
   };
 }
 
 /** The last day on which a whole search saw no cells: whatever was seen later was at most an egg then. */
 function noneBefore(evidence: readonly Evidence[], day: Day, book: FigureBook): Day | null {
   const enough = value(book, 'look-enough-share');
-  const none = evidence.findLast((seen) => seen.cells !== null && total(seen.cells) === 0 && seen.cellShare >= enough && seen.day < day);
+  const none = evidence.findLast(
+    (seen) => seen.cells !== null && total(seen.cells) === 0 && seen.cellShare >= enough && seen.day < day,
+  );
   return none?.day ?? null;
 }
 
@@ -55,7 +69,13 @@ function sealedWindow(counts: CellCounts, day: Day, bound: Day | null, book: Fig
  * A first swarm leaves when the first cell is sealed, given weather, or from the visit on when it has
  * not left by then; once it is gone, an after-swarm leaves when the first virgin is out.
  */
-function leavesWindow(seen: Evidence, sealed: Window | null, virgin: Window | null, open: QueenBreak | null, book: FigureBook): Window | null {
+function leavesWindow(
+  seen: Evidence,
+  sealed: Window | null,
+  virgin: Window | null,
+  open: QueenBreak | null,
+  book: FigureBook,
+): Window | null {
   if (open?.cause === 'swarm') return virgin;
   if (sealed === null || (seen.cells?.emerged ?? 0) > 0) return null;
   const at = rangeOf(book, 'swarm-leaves-at-sealing');
@@ -73,7 +93,8 @@ function virginWindow(counts: CellCounts, day: Day, sealed: Window | null, book:
 
 function kindOf(seen: Evidence, open: QueenBreak | null, book: FigureBook): CellsReading['likelyKind'] {
   if (open?.cause === 'swarm') return 'swarm';
-  if (open !== null && open.sure && open.cause !== 'introduced' && open.cause !== 'hived' && open.cause !== 'unseen') return 'emergency';
+  if (open !== null && open.sure && open.cause !== 'introduced' && open.cause !== 'hived' && open.cause !== 'unseen')
+    return 'emergency';
   const counts = seen.cells;
   if (counts === null) return null;
   const n = total(counts);

@@ -23,9 +23,14 @@ export interface CombCells {
 
 export function noCells(calendar: BroodCalendar): CombCells {
   return {
-    worker: new Float64Array(calendar.workerDays), drone: new Float64Array(calendar.droneDays),
-    honey: 0, nectar: 0, bread: 0, empty: 1,
-    resting: new Float64Array(calendar.relayDays + 1), restingDrone: new Float64Array(calendar.relayDays + 1),
+    worker: new Float64Array(calendar.workerDays),
+    drone: new Float64Array(calendar.droneDays),
+    honey: 0,
+    nectar: 0,
+    bread: 0,
+    empty: 1,
+    resting: new Float64Array(calendar.relayDays + 1),
+    restingDrone: new Float64Array(calendar.relayDays + 1),
   };
 }
 
@@ -33,7 +38,9 @@ export function noCells(calendar: BroodCalendar): CombCells {
 export function sharesOf(cells: CombCells, calendar: BroodCalendar): Shares {
   const { worker } = cells;
   return {
-    honey: cells.honey, nectar: cells.nectar, bread: cells.bread,
+    honey: cells.honey,
+    nectar: cells.nectar,
+    bread: cells.bread,
     empty: cells.empty + sum(cells.resting) + sum(cells.restingDrone),
     drone: sum(cells.drone),
     emerging: sum(worker, calendar.emergingFrom),

@@ -28,7 +28,12 @@ export interface CombReading {
 export type CombHistory = ReadonlyMap<Id, readonly CombReading[]>;
 
 export function combHistory(
-  state: ColonyState, colony: Colony, visits: readonly Visit[], day: Day, calendar: BroodCalendar, book: FigureBook,
+  state: ColonyState,
+  colony: Colony,
+  visits: readonly Visit[],
+  day: Day,
+  calendar: BroodCalendar,
+  book: FigureBook,
 ): CombHistory {
   const found = new Map<Id, CombReading[]>();
   for (const visit of withOthers(state, colony, visits, day)) {
@@ -42,14 +47,27 @@ export function combHistory(
 }
 
 function workedOut(
-  state: ColonyState, colony: Colony, visit: Visit, row: ReadingRow, before: readonly CombReading[], calendar: BroodCalendar, book: FigureBook,
+  state: ColonyState,
+  colony: Colony,
+  visit: Visit,
+  row: ReadingRow,
+  before: readonly CombReading[],
+  calendar: BroodCalendar,
+  book: FigureBook,
 ): CombReading {
   const last = before.at(-1) ?? null;
   const read = combRead(row.body);
   const comb = state.combs.get(row.comb) ?? null;
   const past = { firstCells: firstCells(colony, comb, book), last };
   const built = builtBy(row, read, last?.built ?? null);
-  return { row, visit: visit.id, day: visit.day, read, split: splitContents(read, possibleAges(past, visit.day, calendar), calendar, book), built };
+  return {
+    row,
+    visit: visit.id,
+    day: visit.day,
+    read,
+    split: splitContents(read, possibleAges(past, visit.day, calendar), calendar, book),
+    built,
+  };
 }
 
 /** Built share in eighths where read; a bar without comb is 0; nothing read leaves what was known. */
@@ -89,8 +107,12 @@ function withOthers(state: ColonyState, colony: Colony, visits: readonly Visit[]
   for (const id of visitsElsewhere(state, colony)) others.add(id);
   others.delete(colony.id);
   if (others.size === 0) return visits;
-  const more = [...others].flatMap((id) => (state.visitsOf.get(id) ?? []).flatMap((visit) => state.visits.get(visit) ?? []));
-  return [...visits, ...more.filter((visit) => visit.day <= day)].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+  const more = [...others].flatMap((id) =>
+    (state.visitsOf.get(id) ?? []).flatMap((visit) => state.visits.get(visit) ?? []),
+  );
+  return [...visits, ...more.filter((visit) => visit.day <= day)].sort((a, b) =>
+    a.day < b.day ? -1 : a.day > b.day ? 1 : 0,
+  );
 }
 
 /** Colonies living now or then in hives in which a comb of this colony has hung. */
@@ -103,10 +125,14 @@ function visitsElsewhere(state: ColonyState, colony: Colony): readonly Id[] {
     }
   }
   if (foreign.size === 1 && [...foreign].every((hive) => hives.has(hive)) && !sharesTrough(state, colony)) return [];
-  return [...state.colonies.values()].filter((one) => one.stays.some((stay) => foreign.has(stay.hive))).map((one) => one.id);
+  return [...state.colonies.values()]
+    .filter((one) => one.stays.some((stay) => foreign.has(stay.hive)))
+    .map((one) => one.id);
 }
 
 function sharesTrough(state: ColonyState, colony: Colony): boolean {
   const hive = colony.stays.at(-1)?.hive;
-  return [...state.colonies.values()].some((one) => one.id !== colony.id && one.stays.some((stay) => stay.hive === hive));
+  return [...state.colonies.values()].some(
+    (one) => one.id !== colony.id && one.stays.some((stay) => stay.hive === hive),
+  );
 }

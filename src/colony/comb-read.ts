@@ -25,7 +25,10 @@ export interface CombRead {
 export function combRead(body: Reading): CombRead {
   const { faces } = body;
   return {
-    brood: part(faces, 'brood8'), food: part(faces, 'food8'), drone: part(faces, 'drone8'), sealedFood: part(faces, 'sealedFood8'),
+    brood: part(faces, 'brood8'),
+    food: part(faces, 'food8'),
+    drone: part(faces, 'drone8'),
+    sealedFood: part(faces, 'sealedFood8'),
     bees: part(faces, 'bees8'),
     youngest: body.eggs === 'seen' ? 'egg' : body.youngest,
     noEggs: body.eggs === 'none seen' && body.youngest !== 'egg',
@@ -35,7 +38,10 @@ export function combRead(body: Reading): CombRead {
 }
 
 /** The mean of the faces on which it was read, as a share of the whole; null when on none. */
-function part(faces: readonly FaceReading[], name: 'brood8' | 'food8' | 'drone8' | 'sealedFood8' | 'bees8'): number | null {
+function part(
+  faces: readonly FaceReading[],
+  name: 'brood8' | 'food8' | 'drone8' | 'sealedFood8' | 'bees8',
+): number | null {
   let read = 0;
   let eighths = 0;
   for (const face of faces) {

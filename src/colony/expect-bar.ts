@@ -28,7 +28,14 @@ export interface ExpectedBar {
 }
 
 /** Readings of the visit that is under way must not be in the state. Throws when the colony is not. */
-export function expectBar(state: ColonyState, colonyId: Id, place: number, day: Day, book: FigureBook, outlook: Outlook = plainOutlook): ExpectedBar {
+export function expectBar(
+  state: ColonyState,
+  colonyId: Id,
+  place: number,
+  day: Day,
+  book: FigureBook,
+  outlook: Outlook = plainOutlook,
+): ExpectedBar {
   const colony = state.colonies.get(colonyId);
   assert(colony, `the colony ${colonyId} is in the state`);
   const visits = visitsInOrder(state, colonyId, day);
@@ -37,8 +44,12 @@ export function expectBar(state: ColonyState, colonyId: Id, place: number, day: 
   const [bar] = barsToday(nest, place, place, day, new Map());
   assert(bar, 'one place gives one bar');
   const { reading } = bar;
-  const last = reading === null ? null
-    : (barsAtVisit(nest, reading.row.body.place, reading.row.body.place, reading.visit, reading.day).find((one) => one.comb === reading.row.comb) ?? null);
+  const last =
+    reading === null
+      ? null
+      : (barsAtVisit(nest, reading.row.body.place, reading.row.body.place, reading.visit, reading.day).find(
+          (one) => one.comb === reading.row.comb,
+        ) ?? null);
   return { last: last === null ? null : { ...last, place }, today: bar.view };
 }
 
@@ -63,10 +74,16 @@ export function surprise(body: Reading, expected: ExpectedBar, day: Day, book: F
   return null;
 }
 
-function eggsWord(youngest: Reading['youngest'], noEggs: boolean, shares: Shares, expected: ExpectedBar): Surprise | null {
+function eggsWord(
+  youngest: Reading['youngest'],
+  noEggs: boolean,
+  shares: Shares,
+  expected: ExpectedBar,
+): Surprise | null {
   const had = (expected.last?.shares?.egg ?? 0) > 0;
   if (noEggs && shares.egg > 0 && had) return 'no eggs now';
-  if (youngest === 'egg' && shares.egg === 0 && expected.last !== null && !had && part(shares, broodContents) === 0) return 'eggs again';
+  if (youngest === 'egg' && shares.egg === 0 && expected.last !== null && !had && part(shares, broodContents) === 0)
+    return 'eggs again';
   return null;
 }
 

@@ -38,9 +38,33 @@ import { type ColonyDraft, emptyColonies } from './state.ts';
 import type { VisitBody } from './visit.ts';
 
 const kinds: readonly AnyKind<ColonyDraft>[] = [
-  correctionKind, voidKind, dayWeatherKind, yardKind, hiveKind, bayKind, barKind, combKind, placingKind, measurementKind, observerKind,
-  contactKind, figureOverrideKind, noteKind, colonyKind, queenKind, reignKind, swarmKind, splitKind, uniteKind, colonyEndedKind,
-  visitKind, readingKind, lookKind, feedingKind, adviceIssuedKind, forecastIssuedKind,
+  correctionKind,
+  voidKind,
+  dayWeatherKind,
+  yardKind,
+  hiveKind,
+  bayKind,
+  barKind,
+  combKind,
+  placingKind,
+  measurementKind,
+  observerKind,
+  contactKind,
+  figureOverrideKind,
+  noteKind,
+  colonyKind,
+  queenKind,
+  reignKind,
+  swarmKind,
+  splitKind,
+  uniteKind,
+  colonyEndedKind,
+  visitKind,
+  readingKind,
+  lookKind,
+  feedingKind,
+  adviceIssuedKind,
+  forecastIssuedKind,
 ];
 
 /** What a bar shows, short: brood and food in eighths of both faces; the rest as a reading has it. */
@@ -57,9 +81,19 @@ export interface SampleYard {
   readonly add: (kind: string, day: Day, body: unknown, by?: Id) => Entry;
   /** A hive of 12 bars, 440 mm wide at the top and 275 mm deep, walls at 30°. */
   readonly hive: (day: Day, bars?: number) => Id;
-  readonly colony: (day: Day, hive: Id, more?: Partial<{ colony: Id; bay: Id | null; origin: string; parent: Id | null; name: string }>) => Id;
+  readonly colony: (
+    day: Day,
+    hive: Id,
+    more?: Partial<{ colony: Id; bay: Id | null; origin: string; parent: Id | null; name: string }>,
+  ) => Id;
   /** Readings of places, then the closing; answers the visit's id. `closing` null leaves it open. */
-  readonly visit: (day: Day, colony: Id, hive: Id, bars: Readonly<Record<number, BarSeen>>, closing?: Partial<VisitBody> | null) => Id;
+  readonly visit: (
+    day: Day,
+    colony: Id,
+    hive: Id,
+    bars: Readonly<Record<number, BarSeen>>,
+    closing?: Partial<VisitBody> | null,
+  ) => Id;
   readonly fold: (until?: Day) => Folded<ColonyDraft>;
 }
 
@@ -76,44 +110,109 @@ export function sampleYard(): SampleYard {
     const made = id();
     const minutes = entries.length % (24 * 60);
     const clock = `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
-    const entry: Entry = { id: made, yard, at: day, noted: `${day.slice(0, 10)}T${clock}:00Z`, by, kind, version: 1, body };
+    const entry: Entry = {
+      id: made,
+      yard,
+      at: day,
+      noted: `${day.slice(0, 10)}T${clock}:00Z`,
+      by,
+      kind,
+      version: 1,
+      body,
+    };
     entries.push(entry);
     return entry;
   };
   const hive: SampleYard['hive'] = (day, bars = 12) => {
     const made = id();
-    const mm = (value: number): unknown => ({ value, unit: 'mm', how: 'measured' });
-    add('hive', day, { hive: made, name: 'Alder', bars, barWidth: mm(35), topWidth: mm(440), depth: mm(275), wallAngleDeg: 30, wallAngleHow: 'measured', entrance: 'first' });
+    add('hive', day, { hive: made, bars, ...sampleHive });
     return made;
   };
   const colony: SampleYard['colony'] = (day, hiveId, more = {}) => {
     const made = more.colony ?? id();
-    add('colony', day, { colony: made, name: 'Alder', origin: 'bought', parent: null, began: { earliest: day, latest: day }, hive: hiveId, bay: null, ...more });
+    add('colony', day, {
+      colony: made,
+      name: 'Alder',
+      origin: 'bought',
+      parent: null,
+      began: { earliest: day, latest: day },
+      hive: hiveId,
+      bay: null,
+      ...more,
+    });
     return made;
   };
   const visit: SampleYard['visit'] = (day, colonyId, hiveId, bars, closing = {}) => {
     const made = id();
-    for (const [place, seen] of Object.entries(bars)) add('reading', `${day}T14:05`, reading(made, hiveId, Number(place), seen), seen.by);
+    for (const [place, seen] of Object.entries(bars))
+      add('reading', `${day}T14:05`, reading(made, hiveId, Number(place), seen), seen.by);
     if (closing !== null) add('visit', `${day}T14:30`, { ...closed(made, colonyId, hiveId, day), ...closing });
     return made;
   };
-  return { entries, id, add, hive, colony, visit, fold: (until) => foldJournal(entries, kinds, emptyColonies, until === undefined ? {} : { until }) };
+  return {
+    entries,
+    id,
+    add,
+    hive,
+    colony,
+    visit,
+    fold: (until) => foldJournal(entries, kinds, emptyColonies, until === undefined ? {} : { until }),
+  };
 }
+
+const mm = (value: number): unknown => ({ value, unit: 'mm', how: 'measured' });
+const sampleHive = {
+  name: 'Alder',
+  barWidth: mm(35),
+  topWidth: mm(440),
+  depth: mm(275),
+  wallAngleDeg: 30,
+  wallAngleHow: 'measured',
+  entrance: 'first',
+};
 
 export function reading(visit: Id, hive: Id, place: number, seen: BarSeen): Reading {
   const { brood = 0, food = 0, face = {}, by: _, ...rest } = seen;
   return {
-    visit, hive, place, faces: [{ face: 'both', brood8: brood, food8: food, ...face }], built8: 8,
-    eggs: 'not looked', youngest: null, cells: null, cellsLooked: 'not looked', queen: 'not looked', brushed: null, signs: [],
-    method: 'eighths', light: null, ...rest,
+    visit,
+    hive,
+    place,
+    faces: [{ face: 'both', brood8: brood, food8: food, ...face }],
+    built8: 8,
+    eggs: 'not looked',
+    youngest: null,
+    cells: null,
+    cellsLooked: 'not looked',
+    queen: 'not looked',
+    brushed: null,
+    signs: [],
+    method: 'eighths',
+    light: null,
+    ...rest,
   };
 }
 
 function closed(visit: Id, colony: Id, hive: Id, day: Day): VisitBody {
   return {
-    visit, colony, hive, visitKind: 'usual', began: `${day}T14:00`, ended: `${day}T14:30`, order: 'from the follower', barsCounted: null,
-    followerAfter: null, given: [], taken: [], beesBars: null, straight: null, temper: null, temperNotes: [], smokeMinutes: null,
-    cellsCut: null, signs: [], sentence: 'Done.',
+    visit,
+    colony,
+    hive,
+    visitKind: 'usual',
+    began: `${day}T14:00`,
+    ended: `${day}T14:30`,
+    order: 'from the follower',
+    barsCounted: null,
+    followerAfter: null,
+    given: [],
+    taken: [],
+    beesBars: null,
+    straight: null,
+    temper: null,
+    temperNotes: [],
+    smokeMinutes: null,
+    cellsCut: null,
+    signs: [],
+    sentence: 'Done.',
   };
 }
 

@@ -10,7 +10,16 @@ const schema = z.strictObject({
   colony: idSchema,
   engine: z.string().check(z.maxLength(40)),
   digest: z.string().check(z.maxLength(80)),
-  items: z.array(z.strictObject({ rule: z.string().check(z.maxLength(40)), verb: z.string().check(z.maxLength(40)), window: windowSchema, text: textSchema })).check(z.maxLength(40)),
+  items: z
+    .array(
+      z.strictObject({
+        rule: z.string().check(z.maxLength(40)),
+        verb: z.string().check(z.maxLength(40)),
+        window: windowSchema,
+        text: textSchema,
+      }),
+    )
+    .check(z.maxLength(40)),
 });
 
 export type AdviceIssuedBody = z.infer<typeof schema>;

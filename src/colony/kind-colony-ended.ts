@@ -28,7 +28,8 @@ function apply(draft: ColonyDraft, entry: Entry<ColonyEndedBody>): readonly Issu
   const colony = draft.colonies.get(id);
   if (colony === undefined) return unknown(entry, 'colony', 'colony', id, draft.colonies);
   const faults = windowFaults(entry, 'window', window);
-  if (colony.ended !== null) faults.push(fault(entry, 'colony-ended', 'colony', id, `a colony that did not end on ${colony.ended.day}`));
+  if (colony.ended !== null)
+    faults.push(fault(entry, 'colony-ended', 'colony', id, `a colony that did not end on ${colony.ended.day}`));
   if (window.latest < colony.began.earliest) {
     faults.push(fault(entry, 'ended-before-begun', 'window', window.latest, `a day from ${colony.began.earliest} on`));
   }

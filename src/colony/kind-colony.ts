@@ -60,7 +60,11 @@ function staysThere(colony: Colony, hive: Id, bay: Id | null): boolean {
   return stay !== null && stay.hive === hive && (bay === null || stay.bay === bay);
 }
 
-interface Ends { readonly hive: Id; readonly from: number; readonly to: number }
+interface Ends {
+  readonly hive: Id;
+  readonly from: number;
+  readonly to: number;
+}
 
 function bayEnds(draft: ColonyDraft, colony: Colony): Ends | null {
   const bay = bayOf(draft, colony);
@@ -79,7 +83,8 @@ function carryFaults(draft: ColonyDraft, entry: Entry, from: Ends, place: Place)
   return combs.flatMap((comb) => {
     const goal = to.from + comb.place - from.from;
     const other = occupant(draft, place.hive, goal, moving);
-    if (other !== null) return [fault(entry, 'place-occupied', 'bay', goal, `a place without comb: ${other.id} hangs there`)];
+    if (other !== null)
+      return [fault(entry, 'place-occupied', 'bay', goal, `a place without comb: ${other.id} hangs there`)];
     return placeFaults(entry, 'bay', goal, hive.bars);
   });
 }
@@ -88,7 +93,12 @@ function carry(draft: ColonyDraft, entry: Entry, from: Ends, to: Bay): void {
   const combs = combsIn(draft, from);
   for (const { id } of combs) bring(draft, mustComb(draft, id), { kind: 'away', where: 'hand' }, entry);
   for (const { id, place } of combs) {
-    bring(draft, mustComb(draft, id), { kind: 'place', hive: to.hive, place: to.from + place - from.from, facing: 'as built' }, entry);
+    bring(
+      draft,
+      mustComb(draft, id),
+      { kind: 'place', hive: to.hive, place: to.from + place - from.from, facing: 'as built' },
+      entry,
+    );
   }
 }
 

@@ -29,7 +29,8 @@ function apply(draft: ColonyDraft, entry: Entry<FeedingBody>): readonly Issue[] 
   if (amount !== null && inBase(amount, 'kg') === null && inBase(amount, 'l') === null) {
     faults.push(fault(entry, 'unit-does-not-fit', 'amount.unit', amount.unit, 'kg, g, lb, l or gal'));
   }
-  if (amount !== null && !(amount.value > 0)) faults.push(fault(entry, 'value-not-positive', 'amount.value', amount.value, 'a number above 0'));
+  if (amount !== null && !(amount.value > 0))
+    faults.push(fault(entry, 'value-not-positive', 'amount.value', amount.value, 'a number above 0'));
   if (faults.length > 0) return faults;
   happened(draft, colony, entry, { kind: 'fed', what, amount });
   return fits;

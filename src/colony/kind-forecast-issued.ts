@@ -10,7 +10,17 @@ const schema = z.strictObject({
   colony: idSchema,
   engine: z.string().check(z.maxLength(40)),
   digest: z.string().check(z.maxLength(80)),
-  values: z.array(z.strictObject({ what: z.string().check(z.maxLength(40)), day: daySchema, low: z.number(), likely: z.number(), high: z.number() })).check(z.maxLength(400)),
+  values: z
+    .array(
+      z.strictObject({
+        what: z.string().check(z.maxLength(40)),
+        day: daySchema,
+        low: z.number(),
+        likely: z.number(),
+        high: z.number(),
+      }),
+    )
+    .check(z.maxLength(400)),
 });
 
 export type ForecastIssuedBody = z.infer<typeof schema>;

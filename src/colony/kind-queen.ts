@@ -26,7 +26,10 @@ export const queenKind = entryKind<QueenBody, ColonyDraft>({
 
 function apply(draft: ColonyDraft, entry: Entry<QueenBody>): readonly Issue[] {
   const { queen, ...rest } = entry.body;
-  const faults = [...windowFaults(entry, 'emerged', rest.emerged), ...unknown(entry, 'colony', 'motherColony', rest.motherColony, draft.colonies)];
+  const faults = [
+    ...windowFaults(entry, 'emerged', rest.emerged),
+    ...unknown(entry, 'colony', 'motherColony', rest.motherColony, draft.colonies),
+  ];
   if (faults.length > 0) return faults;
   draft.queens.set(queen, { id: queen, ...rest });
   return fits;

@@ -27,7 +27,11 @@ function apply(draft: ColonyDraft, entry: Entry<Reading>): readonly Issue[] {
   const hive = draft.hives.get(body.hive);
   if (hive === undefined) return unknown(entry, 'hive', 'hive', body.hive, draft.hives);
   const visit = draft.visits.get(body.visit) ?? null;
-  const faults = [...placeFaults(entry, 'place', body.place, hive.bars), ...faceFaults(entry), ...visitFaults(entry, visit)];
+  const faults = [
+    ...placeFaults(entry, 'place', body.place, hive.bars),
+    ...faceFaults(entry),
+    ...visitFaults(entry, visit),
+  ];
   if (faults.length > 0) return faults;
   const colony = readColony(draft, entry, visit);
   if (colony === null) return [noColony(draft, entry)];
@@ -44,8 +48,10 @@ function apply(draft: ColonyDraft, entry: Entry<Reading>): readonly Issue[] {
 
 function visitFaults(entry: Entry<Reading>, visit: Visit | null): Issue[] {
   if (visit === null) return [];
-  if (visit.hive !== entry.body.hive) return [fault(entry, 'visit-elsewhere', 'hive', entry.body.hive, `the hive of this visit, ${visit.hive}`)];
-  if (visit.day !== dayOf(entry.at)) return [fault(entry, 'visit-on-two-days', 'at', dayOf(entry.at), `the day of this visit, ${visit.day}`)];
+  if (visit.hive !== entry.body.hive)
+    return [fault(entry, 'visit-elsewhere', 'hive', entry.body.hive, `the hive of this visit, ${visit.hive}`)];
+  if (visit.day !== dayOf(entry.at))
+    return [fault(entry, 'visit-on-two-days', 'at', dayOf(entry.at), `the day of this visit, ${visit.day}`)];
   return [];
 }
 
@@ -66,7 +72,9 @@ function readColony(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | nu
 
 function noColony(draft: ColonyDraft, entry: Entry<Reading>): Issue {
   const { hive, place } = entry.body;
-  const was = [...draft.colonies.values()].find((colony) => colony.ended !== null && colony.stays.at(-1)?.hive === hive);
+  const was = [...draft.colonies.values()].find(
+    (colony) => colony.ended !== null && colony.stays.at(-1)?.hive === hive,
+  );
   if (was !== undefined && coloniesIn(draft, hive, dayOf(entry.at)).length === 0) {
     return fault(entry, 'colony-ended', 'hive', hive, `a colony that did not end on ${was.ended?.day ?? ''}`);
   }
@@ -74,7 +82,11 @@ function noColony(draft: ColonyDraft, entry: Entry<Reading>): Issue {
 }
 
 /** The comb as named; else the one that hangs there; else the one that this visit has just taken from there; else a new one, named by the entry. */
-function combOf(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | null): { readonly comb: Comb; readonly stillHere: boolean } {
+function combOf(
+  draft: ColonyDraft,
+  entry: Entry<Reading>,
+  visit: Visit | null,
+): { readonly comb: Comb; readonly stillHere: boolean } {
   const { comb: named, hive, place } = entry.body;
   const id = named ?? combAt(draft, hive, place)?.id ?? null;
   const taken = id === null || named !== undefined ? takenFrom(draft, entry, visit) : null;
@@ -88,20 +100,37 @@ function takenFrom(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | nul
   if (visit?.closed?.body.taken.includes(place) !== true) return null;
   for (const comb of draft.combs.values()) {
     const before = comb.placings.at(-2)?.spot;
-    if (comb.placings.at(-1)?.entry === visit.closed.entry && before?.kind === 'place' && before.hive === hive && before.place === place) return comb;
+    if (
+      comb.placings.at(-1)?.entry === visit.closed.entry &&
+      before?.kind === 'place' &&
+      before.hive === hive &&
+      before.place === place
+    )
+      return comb;
   }
   return null;
 }
 
 function twiceFaults(entry: Entry<Reading>, visit: Visit | null, comb: Comb): Issue[] {
   const { place } = entry.body;
-  if (comb.ended !== null) return [fault(entry, 'comb-ended', 'comb', comb.id, `a comb that did not end on ${comb.ended}`)];
+  if (comb.ended !== null)
+    return [fault(entry, 'comb-ended', 'comb', comb.id, `a comb that did not end on ${comb.ended}`)];
   for (const row of visit?.readings ?? []) {
     if (row.comb === comb.id && row.body.place !== place) {
-      return [fault(entry, 'comb-in-two-places', 'place', place, `place ${row.body.place}, where this visit read the same comb`)];
+      return [
+        fault(
+          entry,
+          'comb-in-two-places',
+          'place',
+          place,
+          `place ${row.body.place}, where this visit read the same comb`,
+        ),
+      ];
     }
     if (row.comb !== comb.id && row.body.place === place) {
-      return [fault(entry, 'place-occupied', 'comb', comb.id, `${row.comb}, the comb that this visit read at the place`)];
+      return [
+        fault(entry, 'place-occupied', 'comb', comb.id, `${row.comb}, the comb that this visit read at the place`),
+      ];
     }
   }
   return [];
@@ -127,7 +156,16 @@ function keepRow(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | null,
   const { body } = entry;
   const row = { entry: entry.id, by: entry.by, at: entry.at, comb, body };
   if (visit !== null) visit.readings.push(row);
-  else openVisit(draft, { id: body.visit, day: dayOf(entry.at), by: entry.by, hive: body.hive, colony: colony.id, readings: [row], closed: null });
+  else
+    openVisit(draft, {
+      id: body.visit,
+      day: dayOf(entry.at),
+      by: entry.by,
+      hive: body.hive,
+      colony: colony.id,
+      readings: [row],
+      closed: null,
+    });
   if (visit?.closed) return;
   const bay = bayOf(draft, colony);
   if (bay === null || (bay.from <= body.place && body.place <= bay.to)) return;

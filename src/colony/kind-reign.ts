@@ -11,8 +11,16 @@ const schema = z.strictObject({
   colony: idSchema,
   queen: idSchema,
   change: z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('began'), how: z.enum(['introduced', 'raised here', 'came with the swarm', 'found', 'unknown']), window: z.nullable(windowSchema) }),
-    z.strictObject({ kind: z.literal('ended'), how: z.enum(['removed', 'died', 'left with a swarm', 'superseded', 'lost', 'unknown']), window: windowSchema }),
+    z.strictObject({
+      kind: z.literal('began'),
+      how: z.enum(['introduced', 'raised here', 'came with the swarm', 'found', 'unknown']),
+      window: z.nullable(windowSchema),
+    }),
+    z.strictObject({
+      kind: z.literal('ended'),
+      how: z.enum(['removed', 'died', 'left with a swarm', 'superseded', 'lost', 'unknown']),
+      window: windowSchema,
+    }),
   ]),
 });
 
@@ -36,7 +44,11 @@ function apply(draft: ColonyDraft, entry: Entry<ReignBody>): readonly Issue[] {
   return change.kind === 'began' ? begin(draft, entry, change) : end(draft, entry, change);
 }
 
-function begin(draft: ColonyDraft, entry: Entry<ReignBody>, change: ReignBody['change'] & { kind: 'began' }): readonly Issue[] {
+function begin(
+  draft: ColonyDraft,
+  entry: Entry<ReignBody>,
+  change: ReignBody['change'] & { kind: 'began' },
+): readonly Issue[] {
   const { colony, queen } = entry.body;
   for (const [id, reigns] of draft.reigns) {
     if (!reigns.some((reign) => reign.queen === queen && reign.ended === null)) continue;
@@ -51,7 +63,11 @@ function begin(draft: ColonyDraft, entry: Entry<ReignBody>, change: ReignBody['c
 }
 
 /** A reign may end that was never said to begin: the queen was there, since an unknown day. */
-function end(draft: ColonyDraft, entry: Entry<ReignBody>, change: ReignBody['change'] & { kind: 'ended' }): readonly Issue[] {
+function end(
+  draft: ColonyDraft,
+  entry: Entry<ReignBody>,
+  change: ReignBody['change'] & { kind: 'ended' },
+): readonly Issue[] {
   const { colony, queen } = entry.body;
   const list = draft.reigns.get(colony) ?? [];
   const open = list.findLast((reign) => reign.queen === queen && reign.ended === null);
@@ -59,7 +75,9 @@ function end(draft: ColonyDraft, entry: Entry<ReignBody>, change: ReignBody['cha
     return [fault(entry, 'reign-ended-twice', 'queen', queen, 'a queen who still reigns here')];
   }
   if (open?.began && change.window.latest < open.began.earliest) {
-    return [fault(entry, 'ended-before-begun', 'change.window', change.window.latest, `a day from ${open.began.earliest} on`)];
+    return [
+      fault(entry, 'ended-before-begun', 'change.window', change.window.latest, `a day from ${open.began.earliest} on`),
+    ];
   }
   const reign = open ?? { colony, queen, began: null, how: 'unknown' as const, ended: null };
   reign.ended = { window: change.window, how: change.how };

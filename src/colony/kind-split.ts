@@ -32,15 +32,28 @@ export const splitKind = entryKind<SplitBody, ColonyDraft>({
 function apply(draft: ColonyDraft, entry: Entry<SplitBody>): readonly Issue[] {
   const { from: fromId, child, childName, into, combs, queenSide } = entry.body;
   const faults = livingFaults(draft, entry, 'from', fromId);
-  if (draft.colonies.has(child)) faults.push(fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has'));
+  if (draft.colonies.has(child))
+    faults.push(fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has'));
   const hive = draft.hives.get(into.hive);
-  if (faults.length > 0 || hive === undefined) return [...faults, ...unknown(entry, 'hive', 'into.hive', into.hive, draft.hives)];
-  faults.push(...combs.flatMap((row, i) => rowFaults(draft, entry, `combs.${i}`, row, hive.bars)), ...twiceFaults(entry));
+  if (faults.length > 0 || hive === undefined)
+    return [...faults, ...unknown(entry, 'hive', 'into.hive', into.hive, draft.hives)];
+  faults.push(
+    ...combs.flatMap((row, i) => rowFaults(draft, entry, `combs.${i}`, row, hive.bars)),
+    ...twiceFaults(entry),
+  );
   const place = stretchFor(draft, entry.body);
   if (faults.length === 0) faults.push(...settleFaults(draft, entry, 'into.', child, place));
   if (faults.length > 0) return faults;
   const day = dayOf(entry.at);
-  const colony: Colony = { id: child, name: childName, origin: 'split', parent: fromId, began: windowOf(day), stays: [], ended: null };
+  const colony: Colony = {
+    id: child,
+    name: childName,
+    origin: 'split',
+    parent: fromId,
+    began: windowOf(day),
+    stays: [],
+    ended: null,
+  };
   draft.colonies.set(child, colony);
   settle(draft, entry, colony, place);
   rehang(draft, entry);
@@ -56,18 +69,26 @@ type Row = SplitBody['combs'][number];
 function rowFaults(draft: ColonyDraft, entry: Entry<SplitBody>, path: string, row: Row, bars: number): Issue[] {
   const comb = draft.combs.get(row.comb);
   if (comb === undefined) return unknown(entry, 'comb', `${path}.comb`, row.comb, draft.combs);
-  if (comb.ended !== null) return [fault(entry, 'comb-ended', `${path}.comb`, row.comb, `a comb that did not end on ${comb.ended}`)];
+  if (comb.ended !== null)
+    return [fault(entry, 'comb-ended', `${path}.comb`, row.comb, `a comb that did not end on ${comb.ended}`)];
   const beyond = placeFaults(entry, `${path}.place`, row.place, bars);
   const moving = new Set(entry.body.combs.map((one) => one.comb));
   const other = occupant(draft, entry.body.into.hive, row.place, moving);
-  if (other !== null) beyond.push(fault(entry, 'place-occupied', `${path}.place`, row.place, `a place without comb: ${other.id} hangs there`));
+  if (other !== null)
+    beyond.push(
+      fault(entry, 'place-occupied', `${path}.place`, row.place, `a place without comb: ${other.id} hangs there`),
+    );
   return beyond;
 }
 
 function twiceFaults(entry: Entry<SplitBody>): Issue[] {
   const { combs } = entry.body;
-  const one = (what: 'comb' | 'place', code: string): Issue[] => combs.flatMap((row, i) =>
-    combs.findIndex((other) => other[what] === row[what]) === i ? [] : [fault(entry, code, `combs.${i}.${what}`, row[what], `each ${what} once`)]);
+  const one = (what: 'comb' | 'place', code: string): Issue[] =>
+    combs.flatMap((row, i) =>
+      combs.findIndex((other) => other[what] === row[what]) === i
+        ? []
+        : [fault(entry, code, `combs.${i}.${what}`, row[what], `each ${what} once`)],
+    );
   return [...one('comb', 'comb-in-two-places'), ...one('place', 'place-occupied')];
 }
 
@@ -88,7 +109,8 @@ function rehang(draft: ColonyDraft, entry: Entry<SplitBody>): void {
     return comb === undefined ? [] : [{ comb, place: row.place }];
   });
   for (const { comb } of known) bring(draft, comb, { kind: 'away', where: 'hand' }, entry);
-  for (const { comb, place } of known) bring(draft, comb, { kind: 'place', hive: into.hive, place, facing: 'as built' }, entry);
+  for (const { comb, place } of known)
+    bring(draft, comb, { kind: 'place', hive: into.hive, place, facing: 'as built' }, entry);
 }
 
 /** The queen who reigned goes on reigning, in the new colony. */
@@ -96,5 +118,8 @@ function moveQueen(draft: ColonyDraft, from: Id, to: Id, day: Day): void {
   const reign = draft.reigns.get(from)?.findLast((one) => one.ended === null);
   if (reign === undefined) return;
   reign.ended = { window: windowOf(day), how: 'removed' };
-  draft.reigns.set(to, [...(draft.reigns.get(to) ?? []), { colony: to, queen: reign.queen, began: windowOf(day), how: 'introduced', ended: null }]);
+  draft.reigns.set(to, [
+    ...(draft.reigns.get(to) ?? []),
+    { colony: to, queen: reign.queen, began: windowOf(day), how: 'introduced', ended: null },
+  ]);
 }

@@ -15,7 +15,9 @@ const schema = z.strictObject({
   window: windowSchema,
   child: z.nullable(idSchema),
   childName: z.nullable(nameSchema),
-  into: z.nullable(z.strictObject({ hive: idSchema, bay: z.nullable(idSchema), bars: z.int().check(z.minimum(1), z.maximum(60)) })),
+  into: z.nullable(
+    z.strictObject({ hive: idSchema, bay: z.nullable(idSchema), bars: z.int().check(z.minimum(1), z.maximum(60)) }),
+  ),
 });
 
 export type SwarmBody = z.infer<typeof schema>;
@@ -33,10 +35,12 @@ function apply(draft: ColonyDraft, entry: Entry<SwarmBody>): readonly Issue[] {
   if (from !== null) faults.push(...livingFaults(draft, entry, 'from', from));
   if (what === 'left' && from === null) faults.push(fault(entry, 'missing', 'from', from, 'the colony that it left'));
   const begins = what === 'hived' && (child !== null || into !== null);
-  if (begins && (child === null || into === null)) faults.push(fault(entry, 'missing', child === null ? 'child' : 'into', null, 'both child and into'));
+  if (begins && (child === null || into === null))
+    faults.push(fault(entry, 'missing', child === null ? 'child' : 'into', null, 'both child and into'));
   if (faults.length > 0) return faults;
   if (begins && child !== null && into !== null) {
-    if (draft.colonies.has(child)) return [fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has')];
+    if (draft.colonies.has(child))
+      return [fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has')];
     const place = placeFor(draft, into);
     const cannot = settleFaults(draft, entry, 'into.', child, place);
     if (cannot.length > 0) return cannot;
@@ -64,14 +68,21 @@ function placeFor(draft: ColonyDraft, into: NonNullable<SwarmBody['into']>): Pla
 function departed(draft: ColonyDraft, entry: Entry<SwarmBody>, from: Id): void {
   const { window, child, what } = entry.body;
   const list = draft.events.get(from) ?? [];
-  const index = list.findLastIndex(({ event }) =>
-    event.kind === 'swarm left' && (event.child === null || child === null || event.child === child) && !event.hived
-    && intersect([event.window, window]) !== null);
+  const index = list.findLastIndex(
+    ({ event }) =>
+      event.kind === 'swarm left' &&
+      (event.child === null || child === null || event.child === child) &&
+      !event.hived &&
+      intersect([event.window, window]) !== null,
+  );
   const old = list[index];
   if (old?.event.kind !== 'swarm left') {
     happened(draft, from, entry, { kind: 'swarm left', window, child, hived: what === 'hived' });
     return;
   }
   const both = intersect([old.event.window, window]) ?? window;
-  list[index] = { ...old, event: { kind: 'swarm left', window: both, child: child ?? old.event.child, hived: what === 'hived' } };
+  list[index] = {
+    ...old,
+    event: { kind: 'swarm left', window: both, child: child ?? old.event.child, hived: what === 'hived' },
+  };
 }

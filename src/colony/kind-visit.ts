@@ -28,7 +28,10 @@ function apply(draft: ColonyDraft, entry: Entry<VisitBody>): readonly Issue[] {
   if (hive === undefined) faults.push(...unknown(entry, 'hive', 'hive', body.hive, draft.hives));
   const colony = draft.colonies.get(body.colony);
   if (faults.length > 0 || colony === undefined || hive === undefined) return faults;
-  if (lastStay(colony)?.hive !== body.hive) return [fault(entry, 'colony-elsewhere', 'hive', body.hive, `the hive of this colony, ${lastStay(colony)?.hive ?? ''}`)];
+  if (lastStay(colony)?.hive !== body.hive)
+    return [
+      fault(entry, 'colony-elsewhere', 'hive', body.hive, `the hive of this colony, ${lastStay(colony)?.hive ?? ''}`),
+    ];
   const visit = draft.visits.get(body.visit) ?? null;
   faults.push(...joinFaults(entry, visit), ...barFaults(entry, hive.bars));
   const bay = bayOf(draft, colony);
@@ -39,7 +42,16 @@ function apply(draft: ColonyDraft, entry: Entry<VisitBody>): readonly Issue[] {
   if (bay !== null && ends !== null) moveBay(bay, ends.from, ends.to, entry);
   const closed = { entry: entry.id, body };
   if (visit !== null) visit.closed = closed;
-  else openVisit(draft, { id: body.visit, day: dayOf(entry.at), by: entry.by, hive: body.hive, colony: body.colony, readings: [], closed });
+  else
+    openVisit(draft, {
+      id: body.visit,
+      day: dayOf(entry.at),
+      by: entry.by,
+      hive: body.hive,
+      colony: body.colony,
+      readings: [],
+      closed,
+    });
   if (body.cellsCut === true) happened(draft, body.colony, entry, { kind: 'cells cut' });
   return fits;
 }
@@ -47,12 +59,21 @@ function apply(draft: ColonyDraft, entry: Entry<VisitBody>): readonly Issue[] {
 function joinFaults(entry: Entry<VisitBody>, visit: Visit | null): Issue[] {
   const { body } = entry;
   const faults: Issue[] = [];
-  if (body.ended !== null && body.ended < body.began) faults.push(fault(entry, 'ended-before-begun', 'ended', body.ended, `a time from ${body.began} on`));
+  if (body.ended !== null && body.ended < body.began)
+    faults.push(fault(entry, 'ended-before-begun', 'ended', body.ended, `a time from ${body.began} on`));
   if (visit === null) return faults;
-  if (visit.closed !== null) faults.push(fault(entry, 'visit-closed-twice', 'visit', body.visit, `a visit that ${visit.closed.entry} has not closed`));
-  if (visit.colony !== body.colony) faults.push(fault(entry, 'visit-of-another-colony', 'colony', body.colony, `the colony that was read, ${visit.colony}`));
-  if (visit.hive !== body.hive) faults.push(fault(entry, 'visit-elsewhere', 'hive', body.hive, `the hive that was read, ${visit.hive}`));
-  if (visit.day !== dayOf(entry.at)) faults.push(fault(entry, 'visit-on-two-days', 'at', dayOf(entry.at), `the day of its readings, ${visit.day}`));
+  if (visit.closed !== null)
+    faults.push(
+      fault(entry, 'visit-closed-twice', 'visit', body.visit, `a visit that ${visit.closed.entry} has not closed`),
+    );
+  if (visit.colony !== body.colony)
+    faults.push(
+      fault(entry, 'visit-of-another-colony', 'colony', body.colony, `the colony that was read, ${visit.colony}`),
+    );
+  if (visit.hive !== body.hive)
+    faults.push(fault(entry, 'visit-elsewhere', 'hive', body.hive, `the hive that was read, ${visit.hive}`));
+  if (visit.day !== dayOf(entry.at))
+    faults.push(fault(entry, 'visit-on-two-days', 'at', dayOf(entry.at), `the day of its readings, ${visit.day}`));
   return faults;
 }
 
@@ -64,9 +85,12 @@ function barFaults(entry: Entry<VisitBody>, bars: number): Issue[] {
     ...placeFaults(entry, 'followerAfter', followerAfter, bars),
   ];
   const both = given.find((place) => taken.includes(place));
-  if (both !== undefined) faults.push(fault(entry, 'given-and-taken', 'taken', both, 'a bar that was not given at the same visit'));
-  if (barsCounted !== null && barsCounted > bars) faults.push(fault(entry, 'more-bars-than-places', 'barsCounted', barsCounted, `at most ${bars}`));
-  if (beesBars !== null && beesBars > bars) faults.push(fault(entry, 'more-bars-than-places', 'beesBars', beesBars, `at most ${bars}`));
+  if (both !== undefined)
+    faults.push(fault(entry, 'given-and-taken', 'taken', both, 'a bar that was not given at the same visit'));
+  if (barsCounted !== null && barsCounted > bars)
+    faults.push(fault(entry, 'more-bars-than-places', 'barsCounted', barsCounted, `at most ${bars}`));
+  if (beesBars !== null && beesBars > bars)
+    faults.push(fault(entry, 'more-bars-than-places', 'beesBars', beesBars, `at most ${bars}`));
   return faults;
 }
 
@@ -81,13 +105,27 @@ function endsAfter(bay: Bay, body: VisitBody): { from: number; to: number } {
   return { from, to };
 }
 
-function endFaults(draft: ColonyDraft, entry: Entry, colony: Colony, ends: { from: number; to: number }, bars: number): Issue[] {
+function endFaults(
+  draft: ColonyDraft,
+  entry: Entry,
+  colony: Colony,
+  ends: { from: number; to: number },
+  bars: number,
+): Issue[] {
   const bay = bayOf(draft, colony);
   if (ends.to > bars) return [];
   if (ends.to < ends.from) return [fault(entry, 'bay-order', 'followerAfter', ends.to, `a place from ${ends.from} on`)];
   const other = overlapping(draft, bay?.hive ?? '', ends.from, ends.to, bay?.id ?? null);
   if (other === null) return [];
-  return [fault(entry, 'bays-overlap', 'followerAfter', `${ends.from} to ${ends.to}`, `places outside ${other.from} to ${other.to}`)];
+  return [
+    fault(
+      entry,
+      'bays-overlap',
+      'followerAfter',
+      `${ends.from} to ${ends.to}`,
+      `places outside ${other.from} to ${other.to}`,
+    ),
+  ];
 }
 
 /** Where a comb goes that is taken out is not asked at the hive: a box, until a placing says better. */

@@ -31,7 +31,8 @@ export function nextLastLaid(known: LastLaid | null, seen: Evidence, book: Figur
   const window = over || seen.youngest === 'egg' ? stage : { earliest: stage.earliest, latest: seen.day };
   const fresh: LastLaid = { window, over, contradictory: false, from: seen.from };
   if (known === null || seen.youngest === 'egg') return fresh;
-  if (window.latest < known.window.earliest) return { ...fresh, contradictory: true, from: [...known.from, ...seen.from] };
+  if (window.latest < known.window.earliest)
+    return { ...fresh, contradictory: true, from: [...known.from, ...seen.from] };
   if (known.over) {
     const both = intersect([known.window, window]);
     // Later than the known end: laying has begun again since.
@@ -40,12 +41,18 @@ export function nextLastLaid(known: LastLaid | null, seen: Evidence, book: Figur
   return { ...fresh, window: { earliest: later(known.window.earliest, window.earliest), latest: window.latest } };
 }
 
+/** Broods back, at most, for an end of laying that nothing dates. */
+const lives = 2;
+
 /** The day of the last egg when this is the youngest worker brood of the nest. */
 export function stageWindow(youngest: Stage, day: Day, book: FigureBook): Window {
   if (youngest === 'young larva') {
     const { least } = agesOf('worker', 'larva', book);
-    return { earliest: addDays(day, -(least + Math.round(rangeOf(book, 'oldest-larva-for-queen').high))), latest: addDays(day, -least) };
+    return {
+      earliest: addDays(day, -(least + Math.round(rangeOf(book, 'oldest-larva-for-queen').high))),
+      latest: addDays(day, -least),
+    };
   }
   const { earliest, latest } = laidBy(youngest, null, day, book);
-  return { earliest: earliest ?? addDays(latest, -2 * Math.round(value(book, 'worker-total-days'))), latest };
+  return { earliest: earliest ?? addDays(latest, -lives * Math.round(value(book, 'worker-total-days'))), latest };
 }

@@ -10,7 +10,12 @@ import type { NestBar } from './nest-bars.ts';
 import type { CombTotals } from './totals.ts';
 
 /** Null when no worker brood is known. */
-export function layingPerDay(bars: readonly NestBar[], totals: CombTotals, calendar: BroodCalendar, book: FigureBook): Range | null {
+export function layingPerDay(
+  bars: readonly NestBar[],
+  totals: CombTotals,
+  calendar: BroodCalendar,
+  book: FigureBook,
+): Range | null {
   const sealed = addTogether([totals.sealed.total, totals.emerging.total]);
   if (sealed.likely > 0) {
     const days = rangeOf(book, 'worker-sealed-days');
@@ -21,14 +26,23 @@ export function layingPerDay(bars: readonly NestBar[], totals: CombTotals, calen
     const { laidPerDay } = layingRate(sealed.likely, days.likely * filled, survival.likely);
     const perDay = { low: days.likely / days.high, likely: 1, high: days.likely / days.low };
     const perEgg = { low: survival.likely / survival.high, likely: 1, high: survival.likely / survival.low };
-    return timesRange(timesRange(timesRange(sealed, { low: 1 / sealed.likely, likely: 1 / sealed.likely, high: 1 / sealed.likely }),
-      timesRange(perDay, perEgg)), { low: laidPerDay, likely: laidPerDay, high: laidPerDay });
+    return timesRange(
+      timesRange(
+        timesRange(sealed, { low: 1 / sealed.likely, likely: 1 / sealed.likely, high: 1 / sealed.likely }),
+        timesRange(perDay, perEgg),
+      ),
+      { low: laidPerDay, likely: laidPerDay, high: laidPerDay },
+    );
   }
   const eggs = totals.egg.total;
   if (eggs.likely <= 0) return null;
   const days = rangeOf(book, 'worker-egg-days');
   const filled = filledDays(bars, 0, calendar.eggEnd) / calendar.eggEnd;
-  return timesRange(eggs, { low: 1 / days.high / filled, likely: 1 / days.likely / filled, high: 1 / days.low / filled });
+  return timesRange(eggs, {
+    low: 1 / days.high / filled,
+    likely: 1 / days.likely / filled,
+    high: 1 / days.low / filled,
+  });
 }
 
 /** Days of age, from…to, of which there is any brood. */

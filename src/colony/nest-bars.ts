@@ -43,12 +43,24 @@ export interface NestBar {
 }
 
 /** The bay's bars as they should look on the day. `bareSince`: places known to have been given a bar without comb, with the day. */
-export function barsToday(nest: Nest, from: number, to: number, day: Day, bareSince: ReadonlyMap<number, Day>): readonly NestBar[] {
+export function barsToday(
+  nest: Nest,
+  from: number,
+  to: number,
+  day: Day,
+  bareSince: ReadonlyMap<number, Day>,
+): readonly NestBar[] {
   const hanging = combsOn(nest, day);
   return places(from, to).map((place) => {
     const comb = hanging.get(place) ?? null;
     const reading = comb === null ? null : (lastReading(nest.history.get(comb.id), day) ?? null);
-    if (comb === null || reading === null) return { view: unread(nest, place, comb, bareSince.get(place) ?? null), cells: null, reading: null, ranges: null };
+    if (comb === null || reading === null)
+      return {
+        view: unread(nest, place, comb, bareSince.get(place) ?? null),
+        cells: null,
+        reading: null,
+        ranges: null,
+      };
     return readBar(nest, place, comb, reading, day);
   });
 }
@@ -60,7 +72,8 @@ export function barsAtVisit(nest: Nest, from: number, to: number, visit: Id, day
   const all = read.map((reading) => reading.row.body.place);
   return places(Math.min(from, ...all), Math.max(to, ...all)).map((place) => {
     const reading = read.find((one) => one.row.body.place === place);
-    const comb = reading === undefined ? (hanging.get(place) ?? null) : (nest.state.combs.get(reading.row.comb) ?? null);
+    const comb =
+      reading === undefined ? (hanging.get(place) ?? null) : (nest.state.combs.get(reading.row.comb) ?? null);
     if (reading === undefined || comb === null) return unread(nest, place, comb, null);
     return viewOfReading(nest, place, comb, reading, reading.split?.shares ?? null, day);
   });
@@ -97,7 +110,11 @@ export interface DayLaid {
 }
 
 /** Both for a day by its number; each day is worked out once for the bars of one view. */
-export function daysLaid(laying: (day: Day) => number, latitude: number | null, book: FigureBook): (dayNumber: number) => DayLaid {
+export function daysLaid(
+  laying: (day: Day) => number,
+  latitude: number | null,
+  book: FigureBook,
+): (dayNumber: number) => DayLaid {
   const known = new Map<number, DayLaid>();
   return (n) => {
     const found = known.get(n);
@@ -112,13 +129,21 @@ export function daysLaid(laying: (day: Day) => number, latitude: number | null, 
 function readBar(nest: Nest, place: number, comb: Comb, reading: CombReading, day: Day): NestBar {
   const { split } = reading;
   const days = daysBetween(reading.day, day);
-  const cells = split === null ? null : aged(cellsOf(split, nest.calendar), days, nest.calendar, layingAfter(nest, reading.day));
+  const cells =
+    split === null ? null : aged(cellsOf(split, nest.calendar), days, nest.calendar, layingAfter(nest, reading.day));
   const shares = cells === null || days === 0 ? (split?.shares ?? null) : sharesOf(cells, nest.calendar);
   const ranges = split === null ? null : contentRanges(split, reading.read, nest.book);
   return { view: viewOfReading(nest, place, comb, reading, shares, day), cells, reading, ranges };
 }
 
-function viewOfReading(nest: Nest, place: number, comb: Comb, reading: CombReading, shares: Shares | null, day: Day): BarView {
+function viewOfReading(
+  nest: Nest,
+  place: number,
+  comb: Comb,
+  reading: CombReading,
+  shares: Shares | null,
+  day: Day,
+): BarView {
   const { row, read, split } = reading;
   const built = builtShare(nest, comb, reading);
   const bare = built === 0;
@@ -126,11 +151,19 @@ function viewOfReading(nest: Nest, place: number, comb: Comb, reading: CombReadi
   const known: Ink = same ? 'seen' : 'worked out';
   const bar = comb.bar === null ? null : (nest.state.bars.get(comb.bar) ?? null);
   return {
-    place, comb: comb.id, mark: bar?.mark ?? null, widthMm: barWidthMm(nest.measures, bar),
-    kind: bare ? 'bare' : shares === null ? 'unknown' : 'comb', built, shares: bare ? bareShares : shares,
+    place,
+    comb: comb.id,
+    mark: bar?.mark ?? null,
+    widthMm: barWidthMm(nest.measures, bar),
+    kind: bare ? 'bare' : shares === null ? 'unknown' : 'comb',
+    built,
+    shares: bare ? bareShares : shares,
     ink: !bare && (split === null || split.ink === 'guessed') ? 'guessed' : known,
-    bees: same ? read.bees : null, cells: row.body.cells ?? (row.body.cellsLooked === 'none seen' ? noQueenCells : null),
-    queenSeen: row.body.queen === 'seen', readOn: reading.day, spot: spotOn(comb, day) ?? comb.at,
+    bees: same ? read.bees : null,
+    cells: row.body.cells ?? (row.body.cellsLooked === 'none seen' ? noQueenCells : null),
+    queenSeen: row.body.queen === 'seen',
+    readOn: reading.day,
+    spot: spotOn(comb, day) ?? comb.at,
   };
 }
 
@@ -138,11 +171,20 @@ const noQueenCells = { open: 0, sealed: 0, torn: 0, emerged: 0 } as const;
 
 function unread(nest: Nest, place: number, comb: Comb | null, bareSince: Day | null): BarView {
   const bare = comb === null ? bareSince !== null : comb.built === 0;
-  const bar = comb?.bar == null ? null : (nest.state.bars.get(comb.bar) ?? null);
+  const bar = nest.state.bars.get(comb?.bar ?? '') ?? null;
   return {
-    place, comb: comb?.id ?? null, mark: bar?.mark ?? null, widthMm: barWidthMm(nest.measures, bar),
-    kind: bare ? 'bare' : 'unknown', built: bare ? 0 : (comb?.built ?? value(nest.book, 'built-unread-share')),
-    shares: bare ? bareShares : null, ink: bare ? 'worked out' : 'guessed', bees: null, cells: null, queenSeen: false, readOn: bareSince,
+    place,
+    comb: comb?.id ?? null,
+    mark: bar?.mark ?? null,
+    widthMm: barWidthMm(nest.measures, bar),
+    kind: bare ? 'bare' : 'unknown',
+    built: bare ? 0 : (comb?.built ?? value(nest.book, 'built-unread-share')),
+    shares: bare ? bareShares : null,
+    ink: bare ? 'worked out' : 'guessed',
+    bees: null,
+    cells: null,
+    queenSeen: false,
+    readOn: bareSince,
     spot: comb?.at ?? null,
   };
 }
@@ -162,17 +204,19 @@ function combsOn(nest: Nest, day: Day): ReadonlyMap<number, Comb> {
   const found = new Map<number, Comb>();
   for (const comb of nest.combs) {
     const spot = spotOn(comb, day);
-    if (spot?.kind === 'place' && spot.hive === nest.hive && (comb.ended === null || comb.ended > day)) found.set(spot.place, comb);
+    if (spot?.kind === 'place' && spot.hive === nest.hive && (comb.ended === null || comb.ended > day))
+      found.set(spot.place, comb);
   }
   return found;
 }
 
 /** Combs that hang, or ever hung, in the hive. */
 export function combsOfHive(state: ColonyState, hive: Id): readonly Comb[] {
-  return [...state.combs.values()].filter((comb) => comb.placings.some(({ spot }) => spot.kind === 'place' && spot.hive === hive));
+  return [...state.combs.values()].filter((comb) =>
+    comb.placings.some(({ spot }) => spot.kind === 'place' && spot.hive === hive),
+  );
 }
 
 function places(from: number, to: number): number[] {
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => from + i);
 }
-

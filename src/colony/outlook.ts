@@ -35,6 +35,9 @@ export const plainOutlook: Outlook = (state, colony, day, book) => {
   return {
     adults: adultsOn(state, colony, day, book),
     queen: queenReading(evidence, story, cells, day, book),
-    cells, laying: layingChance(story, book), layingPerDay: null, evidence,
+    cells,
+    laying: layingChance(story, book),
+    layingPerDay: null,
+    evidence,
   };
 };

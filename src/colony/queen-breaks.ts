@@ -40,14 +40,26 @@ export interface QueenStory {
   readonly impossibleEggs: boolean;
 }
 
-interface Told { open: QueenBreak | null; readonly done: QueenBreak[]; lastLaid: LastLaid | null; impossibleEggs: boolean }
+interface Told {
+  open: QueenBreak | null;
+  readonly done: QueenBreak[];
+  lastLaid: LastLaid | null;
+  impossibleEggs: boolean;
+}
 
-export function queenStory(state: ColonyState, colony: Id, evidence: readonly Evidence[], until: Day, book: FigureBook): QueenStory {
+export function queenStory(
+  state: ColonyState,
+  colony: Id,
+  evidence: readonly Evidence[],
+  until: Day,
+  book: FigureBook,
+): QueenStory {
   const told: Told = { open: null, done: [], lastLaid: null, impossibleEggs: false };
   const events = (state.events.get(colony) ?? []).filter((event) => event.day <= until);
   let next = 0;
   for (const seen of evidence) {
-    for (; next < events.length && (events[next]?.day ?? '') <= seen.day; next += 1) takeEvent(state, told, events[next], book);
+    for (; next < events.length && (events[next]?.day ?? '') <= seen.day; next += 1)
+      takeEvent(state, told, events[next], book);
     takeEvidence(state, told, seen, book);
   }
   for (; next < events.length; next += 1) takeEvent(state, told, events[next], book);
@@ -59,13 +71,19 @@ function takeEvent(state: ColonyState, told: Told, dated: DatedEvent | undefined
   if (dated === undefined) return;
   const { event, day, entry } = dated;
   switch (event.kind) {
-    case 'swarm left': told.open = swarmed(told.open, event.window, entry, book); return;
-    case 'swarm hived': told.open = hived(state, dated, event.parent, book); return;
+    case 'swarm left':
+      told.open = swarmed(told.open, event.window, entry, book);
+      return;
+    case 'swarm hived':
+      told.open = hived(state, dated, event.parent, book);
+      return;
     case 'queen ended':
       if (event.how === 'superseded' || (event.how === 'left with a swarm' && told.open?.cause === 'swarm')) return;
       told.open = orphaned('queen gone', day, entry, true, book);
       return;
-    case 'queen began': told.open = began(state, told.open, dated, event, book); return;
+    case 'queen began':
+      told.open = began(state, told.open, dated, event, book);
+      return;
     case 'split off':
       if (event.queenSide !== 'stayed') told.open = orphaned('split', day, entry, event.queenSide === 'went', book);
       return;
@@ -73,9 +91,17 @@ function takeEvent(state: ColonyState, told: Told, dated: DatedEvent | undefined
       if (event.queenSide !== 'went') told.open = orphaned('split', day, entry, event.queenSide === 'stayed', book);
       return;
     case 'took in':
-      if (told.open !== null) { told.done.push({ ...told.open, ended: day }); told.open = null; }
+      if (told.open !== null) {
+        told.done.push({ ...told.open, ended: day });
+        told.open = null;
+      }
       return;
-    case 'fed': case 'cells cut': case 'look': case 'ended': case 'united into': return;
+    case 'fed':
+    case 'cells cut':
+    case 'look':
+    case 'ended':
+    case 'united into':
+      return;
   }
 }
 
@@ -87,33 +113,84 @@ function swarmed(open: QueenBreak | null, window: Window, entry: Id, book: Figur
     return { ...open, virgin, firstEggs: afterVirgin(virgin, book), entries: [...open.entries, entry] };
   }
   const virgin = shiftWindow(window, emerges.low, emerges.high);
-  return { cause: 'swarm', loss: window, noticed: window.latest, virgin, firstEggs: afterVirgin(virgin, book), sure: true, cells: false, entries: [entry], ended: null };
+  return {
+    cause: 'swarm',
+    loss: window,
+    noticed: window.latest,
+    virgin,
+    firstEggs: afterVirgin(virgin, book),
+    sure: true,
+    cells: false,
+    entries: [entry],
+    ended: null,
+  };
 }
 
 /** A swarm whose parent had not swarmed before brings its laying queen; any other may have a virgin. */
 function hived(state: ColonyState, dated: DatedEvent, parent: Id | null, book: FigureBook): QueenBreak {
-  const before = parent === null ? [] : (state.events.get(parent) ?? []).filter(({ event, day }) =>
-    event.kind === 'swarm left' && day < dated.day && daysBetween(day, dated.day) <= rangeOf(book, 'give-up-waiting').high);
+  const before =
+    parent === null
+      ? []
+      : (state.events.get(parent) ?? []).filter(
+          ({ event, day }) =>
+            event.kind === 'swarm left' &&
+            day < dated.day &&
+            daysBetween(day, dated.day) <= rangeOf(book, 'give-up-waiting').high,
+        );
   const prime = parent !== null && before.length === 0;
   const first = rangeOf(book, 'swarm-first-eggs');
   const most = prime ? first.high : rangeOf(book, 'swarm-young-eggs').high;
   const firstEggs = { earliest: addDays(dated.day, first.low), latest: addDays(dated.day, most) };
-  return { cause: 'hived', loss: windowOf(dated.day), noticed: dated.day, virgin: null, firstEggs, sure: true, cells: false, entries: [dated.entry], ended: null };
+  return {
+    cause: 'hived',
+    loss: windowOf(dated.day),
+    noticed: dated.day,
+    virgin: null,
+    firstEggs,
+    sure: true,
+    cells: false,
+    entries: [dated.entry],
+    ended: null,
+  };
 }
 
 function orphaned(cause: QueenBreak['cause'], day: Day, entry: Id, sure: boolean, book: FigureBook): QueenBreak {
   const { virgin, firstEggs } = emergency(windowOf(day), book);
-  return { cause, loss: windowOf(day), noticed: day, virgin, firstEggs, sure, cells: false, entries: [entry], ended: null };
+  return {
+    cause,
+    loss: windowOf(day),
+    noticed: day,
+    virgin,
+    firstEggs,
+    sure,
+    cells: false,
+    entries: [entry],
+    ended: null,
+  };
 }
 
 function began(
-  state: ColonyState, open: QueenBreak | null, dated: DatedEvent, event: DatedEvent['event'] & { kind: 'queen began' }, book: FigureBook,
+  state: ColonyState,
+  open: QueenBreak | null,
+  dated: DatedEvent,
+  event: DatedEvent['event'] & { kind: 'queen began' },
+  book: FigureBook,
 ): QueenBreak | null {
   if (event.how === 'introduced') {
     const days = rangeOf(book, 'introduced-laying-days');
     const firstEggs = shiftWindow(windowOf(dated.day), days.low, days.high);
     const loss = open?.loss ?? windowOf(dated.day);
-    return { cause: 'introduced', loss, noticed: dated.day, virgin: null, firstEggs, sure: true, cells: false, entries: [dated.entry], ended: null };
+    return {
+      cause: 'introduced',
+      loss,
+      noticed: dated.day,
+      virgin: null,
+      firstEggs,
+      sure: true,
+      cells: false,
+      entries: [dated.entry],
+      ended: null,
+    };
   }
   const emerged = state.queens.get(event.queen)?.emerged ?? null;
   if (event.how !== 'raised here' || open === null || emerged === null) return open;
@@ -128,7 +205,10 @@ function takeEvidence(state: ColonyState, told: Told, seen: Evidence, book: Figu
     const proven = addDays(seen.day, -agesOf('worker', 'egg', book).greatest);
     told.impossibleEggs = false;
     if (told.open === null || seen.manyEggs || proven <= told.open.loss.latest) return;
-    const raised = told.open.cause === 'swarm' || told.open.cause === 'queen gone' || (told.open.cause === 'split' && told.open.sure);
+    const raised =
+      told.open.cause === 'swarm' ||
+      told.open.cause === 'queen gone' ||
+      (told.open.cause === 'split' && told.open.sure);
     told.impossibleEggs = raised && seen.day < told.open.firstEggs.earliest;
     told.done.push({ ...told.open, ended: seen.day });
     told.open = null;
@@ -143,7 +223,17 @@ function takeEvidence(state: ColonyState, told: Told, seen: Evidence, book: Figu
   if (seasonLaying(seen.day, latitudeOf(state), book) < value(book, 'laying-season-03')) return;
   const { window } = told.lastLaid;
   const { virgin, firstEggs } = emergency(window, book);
-  told.open = { cause: 'unseen', loss: window, noticed: seen.day, virgin, firstEggs, sure: true, cells, entries: seen.from, ended: null };
+  told.open = {
+    cause: 'unseen',
+    loss: window,
+    noticed: seen.day,
+    virgin,
+    firstEggs,
+    sure: true,
+    cells,
+    entries: seen.from,
+    ended: null,
+  };
 }
 
 function emergency(loss: Window, book: FigureBook): { readonly virgin: Window; readonly firstEggs: Window } {

@@ -46,18 +46,33 @@ export function evidenceOf(state: ColonyState, visit: Visit, broodPlaces: BroodP
   // Whoever says that larvae are the youngest has looked for eggs.
   const eggs: LookedFor = youngest === 'egg' ? 'seen' : lookedForEggs.length > 0 ? 'none seen' : 'not looked';
   const broods = reads.flatMap(({ read }) => (read.brood === null ? [] : [read.brood]));
-  const drone = reads.reduce((sum, { read }) => sum + (read.drone ?? (read.combClass === 'mostly drone' ? (read.brood ?? 0) : 0)), 0);
+  const drone = reads.reduce(
+    (sum, { read }) => sum + (read.drone ?? (read.combClass === 'mostly drone' ? (read.brood ?? 0) : 0)),
+    0,
+  );
   const signs = new Set([...rows.flatMap((row) => row.body.signs), ...(visit.closed?.body.signs ?? [])]);
   const cellRows = rows.filter((row) => row.body.cellsLooked !== 'not looked' || row.body.cells !== null);
   const withCells = cellRows.filter((row) => row.body.cells !== null && total(row.body.cells) > 0);
   return {
-    visit: visit.id, day: visit.day, eggs, youngest,
-    from: reads.filter(({ row, read }) => (youngest !== null && read.youngest === youngest) || (eggs === 'none seen' && row.body.eggs === 'none seen')).map(({ row }) => row.entry),
-    brood: broods.length === 0 ? null : broods.reduce((a, b) => a + b, 0), drone,
+    visit: visit.id,
+    day: visit.day,
+    eggs,
+    youngest,
+    from: reads
+      .filter(
+        ({ row, read }) =>
+          (youngest !== null && read.youngest === youngest) || (eggs === 'none seen' && row.body.eggs === 'none seen'),
+      )
+      .map(({ row }) => row.entry),
+    brood: broods.length === 0 ? null : broods.reduce((a, b) => a + b, 0),
+    drone,
     queenSeen: rows.some((row) => row.body.queen === 'seen'),
-    manyEggs: signs.has('several eggs in a cell'), domedCaps: signs.has('domed caps on worker cells'),
-    cells: cellRows.length === 0 ? null : cellRows.reduce((sum, row) => addCells(sum, row.body.cells ?? noCells), noCells),
-    cellPlaces: withCells.map((row) => row.body.place), cellRows: (withCells.length > 0 ? withCells : cellRows).map((row) => row.entry),
+    manyEggs: signs.has('several eggs in a cell'),
+    domedCaps: signs.has('domed caps on worker cells'),
+    cells:
+      cellRows.length === 0 ? null : cellRows.reduce((sum, row) => addCells(sum, row.body.cells ?? noCells), noCells),
+    cellPlaces: withCells.map((row) => row.body.place),
+    cellRows: (withCells.length > 0 ? withCells : cellRows).map((row) => row.entry),
     cellsCut: visit.closed?.body.cellsCut === true,
     eggShare: shareOf(lookedForEggs, broodPlaces, () => 1),
     cellShare: shareOf(cellRows, broodPlaces, (row) => combRead(row.body).facesRead / 2),

@@ -11,7 +11,11 @@ import { type Evidence, livingCells, total } from './queen-evidence.ts';
 import type { CellsReading, QueenReading } from './view.ts';
 
 export function queenReading(
-  evidence: readonly Evidence[], story: QueenStory, cells: CellsReading | null, day: Day, book: FigureBook,
+  evidence: readonly Evidence[],
+  story: QueenStory,
+  cells: CellsReading | null,
+  day: Day,
+  book: FigureBook,
 ): QueenReading {
   const looked = evidence.findLast((seen) => seen.eggs !== 'not looked') ?? null;
   const staged = evidence.findLast((seen) => seen.youngest !== null) ?? null;
@@ -22,10 +26,15 @@ export function queenReading(
   const open = virgin === null && expected !== null ? null : story.open;
   const { lastLaid } = story;
   return {
-    state, eggs: looked?.eggs ?? 'not looked', youngest: staged?.youngest ?? null,
+    state,
+    eggs: looked?.eggs ?? 'not looked',
+    youngest: staged?.youngest ?? null,
     lastLaid: lastLaid?.window ?? null,
     contradictory: story.impossibleEggs || (lastLaid?.contradictory ?? false),
-    virginDays: virgin === null ? null : { earliest: virgin.earliest, latest: addDays(virgin.latest, value(book, 'queen-first-egg-age')) },
+    virginDays:
+      virgin === null
+        ? null
+        : { earliest: virgin.earliest, latest: addDays(virgin.latest, value(book, 'queen-first-egg-age')) },
     firstEggs: open?.firstEggs ?? (virgin === null ? null : afterVirgin(virgin, book)),
     nextTelling: nextTelling(open, virgin, looked, state, day, book),
     from: [...new Set([...(lastLaid?.from ?? looked?.from ?? []), ...(story.open?.entries ?? [])])],
@@ -48,7 +57,13 @@ function virginOf(open: QueenBreak | null, cells: CellsReading | null): Window |
 }
 
 function stateOf(
-  evidence: readonly Evidence[], looked: Evidence | null, story: QueenStory, cells: CellsReading | null, virgin: Window | null, day: Day, book: FigureBook,
+  evidence: readonly Evidence[],
+  looked: Evidence | null,
+  story: QueenStory,
+  cells: CellsReading | null,
+  virgin: Window | null,
+  day: Day,
+  book: FigureBook,
 ): QueenReading['state'] {
   const { open } = story;
   if (looked !== null && layingWorkers(looked, open, day, book)) return 'laying workers';
@@ -58,7 +73,8 @@ function stateOf(
   // Cells were left, nobody has looked since, and their days are over: anything may have come of them.
   const left = evidence.findLast((seen) => seen.cells !== null || seen.cellsCut);
   if (looked.eggs !== 'seen' || (cells === null && left !== undefined && livingCells(left))) return 'unknown';
-  if (looked.brood !== null && looked.brood > 0 && looked.drone / looked.brood >= value(book, 'drone-layer-share')) return 'drone layer';
+  if (looked.brood !== null && looked.brood > 0 && looked.drone / looked.brood >= value(book, 'drone-layer-share'))
+    return 'drone layer';
   const ended = story.breaks.findLast((one) => one.ended !== null && one.cause !== 'hived')?.ended ?? null;
   if (ended !== null && daysBetween(ended, day) < value(book, 'requeened-first-workers')) return 'new queen laying';
   return daysBetween(looked.day, day) <= rangeOf(book, 'reading-holds-days').high ? 'laying' : 'unknown';
@@ -74,18 +90,26 @@ function byCells(looked: Evidence, cells: CellsReading, virgin: Window, day: Day
 }
 
 function openState(
-  open: QueenBreak, looked: Evidence | null, cells: CellsReading | null, virgin: Window | null, day: Day, book: FigureBook,
+  open: QueenBreak,
+  looked: Evidence | null,
+  cells: CellsReading | null,
+  virgin: Window | null,
+  day: Day,
+  book: FigureBook,
 ): QueenReading['state'] {
   if (!open.sure) return 'unknown';
   const enough = value(book, 'look-enough-share');
-  const none = looked !== null && looked.eggs === 'none seen' && looked.eggShare >= enough && looked.day > open.firstEggs.latest;
+  const none =
+    looked !== null && looked.eggs === 'none seen' && looked.eggShare >= enough && looked.day > open.firstEggs.latest;
   if (none) return 'none';
   if (virgin === null || day > open.firstEggs.latest) return 'unknown';
   if (day >= virgin.earliest || (cells !== null && cells.counts.emerged > 0)) return 'virgin';
   // A first swarm leaves when the first cell is sealed.
   if (open.cause === 'swarm') return 'cells sealed';
   if (cells !== null && total(cells.counts) > 0) {
-    return cells.counts.sealed > 0 || (cells.sealed !== null && day > cells.sealed.latest) ? 'cells sealed' : 'cells open';
+    return cells.counts.sealed > 0 || (cells.sealed !== null && day > cells.sealed.latest)
+      ? 'cells sealed'
+      : 'cells open';
   }
   const sealedFor = rangeOf(book, 'virgin-emerges-after-sealing').low;
   return day >= addDays(virgin.earliest, -sealedFor) ? 'cells sealed' : 'cells open';
@@ -99,7 +123,12 @@ function layingWorkers(looked: Evidence, open: QueenBreak | null, day: Day, book
 
 /** The next day on which eggs would be there to see if all went well, or any day when nothing is in the way. */
 function nextTelling(
-  open: QueenBreak | null, virgin: Window | null, looked: Evidence | null, state: QueenReading['state'], day: Day, book: FigureBook,
+  open: QueenBreak | null,
+  virgin: Window | null,
+  looked: Evidence | null,
+  state: QueenReading['state'],
+  day: Day,
+  book: FigureBook,
 ): Day | null {
   if (state === 'laying' || state === 'new queen laying') return null;
   const eggDays = value(book, 'no-eggs-after');
@@ -150,11 +179,18 @@ function pauseOf(one: QueenBreak, swarmStop: number, eggDays: number, book: Figu
 /** The day from which eggs are likely again; where none were seen for once, the day after that look. */
 function likelyEggs(one: QueenBreak, book: FigureBook): Day {
   switch (one.cause) {
-    case 'hived': return addDays(one.loss.latest, value(book, 'swarm-first-eggs'));
-    case 'introduced': return addDays(one.noticed, value(book, 'introduced-laying-days'));
-    case 'swarm': case 'queen gone': case 'split': case 'unseen':
+    case 'hived':
+      return addDays(one.loss.latest, value(book, 'swarm-first-eggs'));
+    case 'introduced':
+      return addDays(one.noticed, value(book, 'introduced-laying-days'));
+    case 'swarm':
+    case 'queen gone':
+    case 'split':
+    case 'unseen':
       if (isQuiet(one)) return addDays(one.noticed, 1);
-      return one.virgin === null ? one.firstEggs.latest : addDays(one.virgin.latest, value(book, 'queen-first-egg-age'));
+      return one.virgin === null
+        ? one.firstEggs.latest
+        : addDays(one.virgin.latest, value(book, 'queen-first-egg-age'));
   }
 }
 

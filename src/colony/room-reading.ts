@@ -19,7 +19,13 @@ const broodsAhead = 2;
 
 /** Null when nothing is known of laying or of any brood comb. */
 export function roomReading(
-  bars: readonly NestBar[], totals: CombTotals, laid: Range | null, measures: HiveMeasures, calendar: BroodCalendar, day: Day, book: FigureBook,
+  bars: readonly NestBar[],
+  totals: CombTotals,
+  laid: Range | null,
+  measures: HiveMeasures,
+  calendar: BroodCalendar,
+  day: Day,
+  book: FigureBook,
 ): RoomReading | null {
   if (laid === null || !bars.some((bar) => isBroodBar(bar, book))) return null;
   const empty = totals.emptyInBrood.total;
@@ -30,7 +36,10 @@ export function roomReading(
   const sealedDays = calendar.workerDays - calendar.sealedFrom;
   const mean = coming.slice(0, sealedDays).reduce((sum, cells) => sum + cells, 0) / sealedDays;
   return {
-    empty, emergingPerDay: scaleRange(spread, mean), laidPerDay: laid, nectarPerDay: nectar,
+    empty,
+    emergingPerDay: scaleRange(spread, mean),
+    laidPerDay: laid,
+    nectarPerDay: nectar,
     fullOn: fullOn(empty, coming, spread, laid.likely, nectar, calendar, day),
     bareBars: bareBars(bars, book),
   };
@@ -39,12 +48,19 @@ export function roomReading(
 const one: Range = { low: 1, likely: 1, high: 1 };
 
 /** Cells left by emerging bees on each coming day, as far as brood is there to emerge. */
-function comingFree(bars: readonly NestBar[], measures: HiveMeasures, calendar: BroodCalendar, book: FigureBook): readonly number[] {
+function comingFree(
+  bars: readonly NestBar[],
+  measures: HiveMeasures,
+  calendar: BroodCalendar,
+  book: FigureBook,
+): readonly number[] {
   const perDm2 = perCombDm2(book).workerCells.likely;
-  return Array.from({ length: calendar.workerDays }, (_, ahead) => bars.reduce((sum, bar) => {
-    const share = bar.cells?.worker[calendar.workerDays - 1 - ahead] ?? 0;
-    return sum + share * faceDm2(measures, bar.view.built) * perDm2;
-  }, 0));
+  return Array.from({ length: calendar.workerDays }, (_, ahead) =>
+    bars.reduce((sum, bar) => {
+      const share = bar.cells?.worker[calendar.workerDays - 1 - ahead] ?? 0;
+      return sum + share * faceDm2(measures, bar.view.built) * perDm2;
+    }, 0),
+  );
 }
 
 /**
@@ -52,7 +68,13 @@ function comingFree(bars: readonly NestBar[], measures: HiveMeasures, calendar: 
  * and at the high end. Empty cells and nectar err apart: the earliest day has few and much.
  */
 function fullOn(
-  empty: Range, coming: readonly number[], spread: Range, laid: number, nectar: Range, calendar: BroodCalendar, day: Day,
+  empty: Range,
+  coming: readonly number[],
+  spread: Range,
+  laid: number,
+  nectar: Range,
+  calendar: BroodCalendar,
+  day: Day,
 ): Window | null {
   const most = broodsAhead * calendar.workerDays;
   const round = calendar.workerDays + calendar.relayDays;

@@ -7,16 +7,28 @@ import type { Search } from './view.ts';
 import { countedRows } from './visits-of.ts';
 
 /** Numbers of cells for which the chance to have missed all is told: one, a supersedure's few, a swarm's many. */
-const askedFor = [1, 3, 10] as const;
+const few = 3;
+const many = 10;
+const askedFor = [1, few, many] as const;
 
-export function searchReading(state: ColonyState, visit: Visit, evidence: EvidenceRow, barsInBay: number, book: FigureBook): Search {
+export function searchReading(
+  state: ColonyState,
+  visit: Visit,
+  evidence: EvidenceRow,
+  barsInBay: number,
+  book: FigureBook,
+): Search {
   const rows = countedRows(state, visit);
   const brushed = rows.map((row) => row.body.brushed);
   const shareLooked = evidence.cellShare;
   return {
-    barsInBay, barsOpened: new Set(rows.map((row) => row.body.place)).size,
+    barsInBay,
+    barsOpened: new Set(rows.map((row) => row.body.place)).size,
     brushed: brushed.includes(false) ? false : brushed.includes(true) ? true : null,
     shareLooked,
-    missAll: askedFor.map((cells) => ({ cells, chance: missedCell(cells, shareLooked, value(book, 'cell-seen-chance')).missAll })),
+    missAll: askedFor.map((cells) => ({
+      cells,
+      chance: missedCell(cells, shareLooked, value(book, 'cell-seen-chance')).missAll,
+    })),
   };
 }

@@ -10,8 +10,7 @@ const middle = 15;
 const halfYear = months.length / 2;
 
 export function seasonLaying(day: Day, latitude: number | null, book: FigureBook): number {
-  const month = Number(day.slice(5, 7)) - 1;
-  const date = Number(day.slice(8));
+  const [, month, date] = partsOf(day);
   const from = date >= middle ? month : month - 1;
   const start = `${shifted(day, from - month)}-${String(middle)}`;
   const end = `${shifted(day, from + 1 - month)}-${String(middle)}`;
@@ -28,6 +27,15 @@ function monthName(index: number): (typeof months)[number] {
 
 /** Year and month, so many months on from the day's. */
 function shifted(day: Day, by: number): string {
-  const all = Number(day.slice(0, 4)) * months.length + Number(day.slice(5, 7)) - 1 + by;
-  return `${String(Math.floor(all / months.length)).padStart(4, '0')}-${monthName(all)}`;
+  const [year, month] = partsOf(day);
+  const all = year * months.length + month + by;
+  return `${String(Math.floor(all / months.length)).padStart(yearDigits, '0')}-${monthName(all)}`;
+}
+
+const yearDigits = 4;
+
+/** Year, month from 0, date. */
+function partsOf(day: Day): readonly [number, number, number] {
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  return [year, month - 1, date];
 }

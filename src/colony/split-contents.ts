@@ -29,7 +29,12 @@ export interface CombSplit {
 export const eightOfTen = 1.2816;
 
 /** Null when neither brood nor food was read and no class tells: nothing is known then. */
-export function splitContents(read: CombRead, possible: Possible, calendar: BroodCalendar, book: FigureBook): CombSplit | null {
+export function splitContents(
+  read: CombRead,
+  possible: Possible,
+  calendar: BroodCalendar,
+  book: FigureBook,
+): CombSplit | null {
   const areas = areasOf(read, book);
   if (areas === null) return null;
   const drone = droneOf(read, areas.brood, book);
@@ -41,9 +46,13 @@ export function splitContents(read: CombRead, possible: Possible, calendar: Broo
     return days * each;
   };
   const shares: Shares = {
-    ...foodOf(read, areas.brood, areas.food, book), empty: Math.max(0, 1 - areas.brood - areas.food), drone,
-    emerging: stage(calendar.emergingFrom, calendar.workerDays), sealed: stage(calendar.sealedFrom, calendar.emergingFrom),
-    larva: stage(calendar.eggEnd, calendar.sealedFrom), egg: stage(0, calendar.eggEnd),
+    ...foodOf(read, areas.brood, areas.food, book),
+    empty: Math.max(0, 1 - areas.brood - areas.food),
+    drone,
+    emerging: stage(calendar.emergingFrom, calendar.workerDays),
+    sealed: stage(calendar.sealedFrom, calendar.emergingFrom),
+    larva: stage(calendar.eggEnd, calendar.sealedFrom),
+    egg: stage(0, calendar.eggEnd),
   };
   return { shares, ink: areas.ink, surprising, areas, ages };
 }
@@ -53,7 +62,9 @@ export function cellsOf(split: CombSplit, calendar: BroodCalendar): CombCells {
   const { shares, areas, ages } = split;
   const cells = noCells(calendar);
   const each = eachAge(areas.brood - shares.drone, ages);
-  ages.forEach((there, age) => { cells.worker[age] = there * each; });
+  ages.forEach((there, age) => {
+    cells.worker[age] = there * each;
+  });
   cells.drone.fill(shares.drone / calendar.droneDays);
   const rested = restUp(cells, shares.empty);
   return { ...cells, honey: shares.honey, nectar: shares.nectar, bread: shares.bread, empty: shares.empty - rested };
@@ -65,7 +76,13 @@ function eachAge(worker: number, ages: readonly number[]): number {
   return days === 0 ? 0 : worker / days;
 }
 
-export interface Areas { readonly brood: number; readonly food: number; readonly broodRead: boolean; readonly foodRead: boolean; readonly ink: Ink }
+export interface Areas {
+  readonly brood: number;
+  readonly food: number;
+  readonly broodRead: boolean;
+  readonly foodRead: boolean;
+  readonly ink: Ink;
+}
 
 /** What one ruler left open is halved between what the other left: a middle, not a reading. */
 function areasOf(read: CombRead, book: FigureBook): Areas | null {
@@ -88,7 +105,11 @@ function droneOf(read: CombRead, brood: number, book: FigureBook): number {
 }
 
 /** The ages over which the brood is taken as laid evenly: those that the youngest stage and the past allow. */
-function workerAges(read: CombRead, possible: Possible, calendar: BroodCalendar): { readonly ages: readonly number[]; readonly surprising: boolean } {
+function workerAges(
+  read: CombRead,
+  possible: Possible,
+  calendar: BroodCalendar,
+): { readonly ages: readonly number[]; readonly surprising: boolean } {
   const from = youngestAge(read, calendar);
   const ages: number[] = [];
   let allowed = 0;
@@ -109,17 +130,28 @@ function workerAges(read: CombRead, possible: Possible, calendar: BroodCalendar)
 /** The least age of brood, in days, that the reading leaves; with nothing looked for, from the egg on. */
 export function youngestAge(read: CombRead, calendar: BroodCalendar): number {
   switch (read.youngest) {
-    case 'young larva': return calendar.eggEnd;
-    case 'larva': return Math.min(calendar.youngEnd, calendar.sealedFrom - 1);
-    case 'sealed': return calendar.sealedFrom;
+    case 'young larva':
+      return calendar.eggEnd;
+    case 'larva':
+      return Math.min(calendar.youngEnd, calendar.sealedFrom - 1);
+    case 'sealed':
+      return calendar.sealedFrom;
     // No brood at all, and yet brood was read: the rulers are believed, the word is not.
-    case 'none': return read.noEggs ? calendar.eggEnd : 0;
-    case 'egg': return 0;
-    case null: return read.noEggs ? calendar.eggEnd : 0;
+    case 'none':
+      return read.noEggs ? calendar.eggEnd : 0;
+    case 'egg':
+      return 0;
+    case null:
+      return read.noEggs ? calendar.eggEnd : 0;
   }
 }
 
-function foodOf(read: CombRead, brood: number, food: number, book: FigureBook): { honey: number; nectar: number; bread: number } {
+function foodOf(
+  read: CombRead,
+  brood: number,
+  food: number,
+  book: FigureBook,
+): { honey: number; nectar: number; bread: number } {
   const breadShare = value(book, brood > 0 ? 'food-bread-share-brood' : 'food-bread-share-food');
   const honey = Math.min(food, read.sealedFood ?? food * (1 - breadShare) * value(book, 'food-sealed-share'));
   const bread = Math.min(food - honey, food * breadShare);
@@ -139,12 +171,21 @@ export function contentRanges(split: CombSplit, read: CombRead, book: FigureBook
   const { shares, areas } = split;
   const rounding = eightOfTen * value(book, 'eighth-rounding') * Math.sqrt(2 / read.facesRead);
   const { brood, food } = areas;
-  const droneMost = read.drone !== null ? null : brood * rangeOf(book, read.combClass === 'mostly drone' ? 'drone-share-mostly' : 'drone-share-unread').high;
+  const droneMost =
+    read.drone !== null
+      ? null
+      : brood * rangeOf(book, read.combClass === 'mostly drone' ? 'drone-share-mostly' : 'drone-share-unread').high;
   const made = {} as Record<Content, Range>;
   for (const content of contents) {
     const likely = shares[content];
-    const group = content === 'empty' ? 'empty' : content === 'honey' || content === 'nectar' || content === 'bread' ? 'food' : 'brood';
-    const known = group === 'empty' ? areas.broodRead && areas.foodRead : group === 'food' ? areas.foodRead : areas.broodRead;
+    const group =
+      content === 'empty'
+        ? 'empty'
+        : content === 'honey' || content === 'nectar' || content === 'bread'
+          ? 'food'
+          : 'brood';
+    const known =
+      group === 'empty' ? areas.broodRead && areas.foodRead : group === 'food' ? areas.foodRead : areas.broodRead;
     if (!known) {
       const rest = group === 'empty' ? 1 - (areas.broodRead ? brood : food) : group === 'food' ? 1 - brood : 1 - food;
       made[content] = { low: 0, likely, high: Math.max(likely, rest) };

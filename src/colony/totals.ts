@@ -17,26 +17,50 @@ export type CombTotals = Readonly<Record<Exclude<TotalName, 'adults'>, Total>>;
 
 /** Which reader's errors act on a content; the split's error comes in where it was worked out. */
 const errorsOf: Readonly<Record<Content, readonly FigureKey[]>> = {
-  honey: ['reader-error-food', 'food-split-error'], nectar: ['reader-error-food', 'food-split-error'], bread: ['reader-error-food', 'food-split-error'],
-  empty: ['reader-error-sealed'], drone: ['reader-error-open'], emerging: ['reader-error-sealed', 'stage-split-error'],
-  sealed: ['reader-error-sealed', 'stage-split-error'], larva: ['reader-error-open', 'stage-split-error'], egg: ['reader-error-open', 'stage-split-error'],
+  honey: ['reader-error-food', 'food-split-error'],
+  nectar: ['reader-error-food', 'food-split-error'],
+  bread: ['reader-error-food', 'food-split-error'],
+  empty: ['reader-error-sealed'],
+  drone: ['reader-error-open'],
+  emerging: ['reader-error-sealed', 'stage-split-error'],
+  sealed: ['reader-error-sealed', 'stage-split-error'],
+  larva: ['reader-error-open', 'stage-split-error'],
+  egg: ['reader-error-open', 'stage-split-error'],
 };
 
-export function combTotals(bars: readonly NestBar[], measures: HiveMeasures, lastVisit: Id | null, day: Day, book: FigureBook): CombTotals {
+export function combTotals(
+  bars: readonly NestBar[],
+  measures: HiveMeasures,
+  lastVisit: Id | null,
+  day: Day,
+  book: FigureBook,
+): CombTotals {
   const per = perCombDm2(book);
   const sum = (what: Quantity): Total => totalOf(bars, what, measures, lastVisit, day, book);
-  const cells = (content: Content): Total => sum({
-    errors: errorsOf[content], density: relative(content === 'drone' ? per.droneCells : per.workerCells),
-    part: (bar) => scaleRange(shareRange(bar, content), middle(content === 'drone' ? per.droneCells : per.workerCells)),
-  });
+  const cells = (content: Content): Total =>
+    sum({
+      errors: errorsOf[content],
+      density: relative(content === 'drone' ? per.droneCells : per.workerCells),
+      part: (bar) =>
+        scaleRange(shareRange(bar, content), middle(content === 'drone' ? per.droneCells : per.workerCells)),
+    });
   const made = Object.fromEntries(contents.map((content) => [content, cells(content)])) as Record<Content, Total>;
   return {
     ...made,
     honeyKg: sum({ errors: ['reader-error-food'], density: relative(per.honeyKg), part: (bar) => honeyPart(bar, per) }),
-    breadKg: sum({ errors: errorsOf.bread, density: relative(per.breadKg), part: (bar) => scaleRange(shareRange(bar, 'bread'), middle(per.breadKg)) }),
-    workerCells: sum({ errors: [], density: relative(per.workerCells), part: (bar) => (bar.view.built === 0 ? nothing : exactly(middle(per.workerCells))) }),
+    breadKg: sum({
+      errors: errorsOf.bread,
+      density: relative(per.breadKg),
+      part: (bar) => scaleRange(shareRange(bar, 'bread'), middle(per.breadKg)),
+    }),
+    workerCells: sum({
+      errors: [],
+      density: relative(per.workerCells),
+      part: (bar) => (bar.view.built === 0 ? nothing : exactly(middle(per.workerCells))),
+    }),
     emptyInBrood: sum({
-      errors: errorsOf.empty, density: relative(per.workerCells),
+      errors: errorsOf.empty,
+      density: relative(per.workerCells),
       part: (bar) => (isBroodBar(bar, book) ? scaleRange(shareRange(bar, 'empty'), middle(per.workerCells)) : nothing),
     }),
   };
@@ -57,22 +81,42 @@ interface Quantity {
   readonly part: (bar: NestBar) => Range;
 }
 
-function totalOf(bars: readonly NestBar[], what: Quantity, measures: HiveMeasures, lastVisit: Id | null, day: Day, book: FigureBook): Total {
+function totalOf(
+  bars: readonly NestBar[],
+  what: Quantity,
+  measures: HiveMeasures,
+  lastVisit: Id | null,
+  day: Day,
+  book: FigureBook,
+): Total {
   const seen: Part[] = [];
   const carried: Part[] = [];
   const unread: NestBar[] = [];
   for (const bar of bars) {
     if (bar.view.kind === 'bare') continue;
-    if (bar.cells === null || bar.reading === null) { unread.push(bar); continue; }
-    const part = { range: scaleRange(what.part(bar), faceDm2(measures, bar.view.built)), days: daysBetween(bar.reading.day, day) };
+    if (bar.cells === null || bar.reading === null) {
+      unread.push(bar);
+      continue;
+    }
+    const part = {
+      range: scaleRange(what.part(bar), faceDm2(measures, bar.view.built)),
+      days: daysBetween(bar.reading.day, day),
+    };
     (bar.reading.visit === lastVisit ? seen : carried).push(part);
   }
   const factor = timesRange(readerFactor(what.errors, book), what.density);
   const read = bars.filter((bar) => bar.cells !== null && bar.view.kind === 'comb');
-  const guessed = addTogether(unread.map((bar) => scaleRange(unknownPart(read, what, bar.view.comb !== null), faceDm2(measures, bar.view.built))));
+  const guessed = addTogether(
+    unread.map((bar) => scaleRange(unknownPart(read, what, bar.view.comb !== null), faceDm2(measures, bar.view.built))),
+  );
   const seenRange = seenTogether(seen, factor, book);
   const carriedRange = addTogether([carriedTogether(carried, factor, book), timesRange(guessed, factor)]);
-  return { seen: seenRange, carried: carriedRange, total: addTogether([seenRange, carriedRange]), ink: inkOf(bars, unread.length > 0, day) };
+  return {
+    seen: seenRange,
+    carried: carriedRange,
+    total: addTogether([seenRange, carriedRange]),
+    ink: inkOf(bars, unread.length > 0, day),
+  };
 }
 
 /**
@@ -97,7 +141,11 @@ function shareRange(bar: NestBar, content: Content): Range {
   if (split.shares === shares) return was;
   const rounding = Math.max(was.likely - was.low, was.high - was.likely);
   const half = was.likely > 0 ? (likely / was.likely) * rounding : Math.min(rounding, likely);
-  return { low: Math.max(0, likely - half), likely, high: Math.min(1, likely + Math.max(half, was.likely === 0 ? was.high : 0)) };
+  return {
+    low: Math.max(0, likely - half),
+    likely,
+    high: Math.min(1, likely + Math.max(half, was.likely === 0 ? was.high : 0)),
+  };
 }
 
 /** Nectar is the honey that it will be. Honey and nectar change places without changing the sum: only the food read errs. */

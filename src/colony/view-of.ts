@@ -26,7 +26,13 @@ import { currentQueen, visitsInOrder } from './visits-of.ts';
 import { lastStay, stayOn } from './whose.ts';
 
 /** Throws when the colony is not in the state or has never lived in a hive. */
-export function viewOf(state: ColonyState, colonyId: Id, day: Day, book: FigureBook, outlook: Outlook = plainOutlook): ColonyView {
+export function viewOf(
+  state: ColonyState,
+  colonyId: Id,
+  day: Day,
+  book: FigureBook,
+  outlook: Outlook = plainOutlook,
+): ColonyView {
   const colony = state.colonies.get(colonyId);
   assert(colony, `the colony ${colonyId} is in the state`);
   const ground = groundOf(state, colony, day);
@@ -42,19 +48,32 @@ export function viewOf(state: ColonyState, colonyId: Id, day: Day, book: FigureB
   const events = (state.events.get(colonyId) ?? []).filter((event) => event.day <= day);
   const reign = currentQueen(state, colonyId, day);
   return {
-    colony: colonyId, name: colony.name, day, origin: colony.origin, parent: colony.parent, began: colony.began,
+    colony: colonyId,
+    name: colony.name,
+    day,
+    origin: colony.origin,
+    parent: colony.parent,
+    began: colony.began,
     ended: colony.ended !== null && colony.ended.day <= day ? { day: colony.ended.day, how: colony.ended.how } : null,
-    hive: ground.hive.id, hiveName: ground.hive.name, hiveBars: ground.hive.bars, bay: { from: ground.from, to: ground.to },
+    hive: ground.hive.id,
+    hiveName: ground.hive.name,
+    hiveBars: ground.hive.bars,
+    bay: { from: ground.from, to: ground.to },
     entrance: ground.hive.entrance,
     bars: bars.map((bar) => bar.view),
     film: visits.map((visit, i) => frameOf(nest, colony, visit, visits[i - 1] ?? null, events)),
     totals: { ...totals, adults: believed.adults },
     layingPerDay: laid,
     room: roomReading(bars, totals, laid, nest.measures, nest.calendar, day, book),
-    queen: believed.queen, cells: believed.cells,
-    search: last === null || evidence === undefined ? null : searchReading(state, last, evidence, ground.to - ground.from + 1, book),
+    queen: believed.queen,
+    cells: believed.cells,
+    search:
+      last === null || evidence === undefined
+        ? null
+        : searchReading(state, last, evidence, ground.to - ground.from + 1, book),
     solid: solidBrood(state, visits, day, book),
-    visits: visits.map((visit) => visitSummary(state, visit)), events,
+    visits: visits.map((visit) => visitSummary(state, visit)),
+    events,
     queenMark: reign === null ? null : (state.queens.get(reign.queen)?.mark ?? null),
     queenSince: reign?.began ?? null,
   };
@@ -63,7 +82,12 @@ export function viewOf(state: ColonyState, colonyId: Id, day: Day, book: FigureB
 const notLaying: ReadonlySet<QueenReading['state']> = new Set(['virgin', 'none', 'laying workers', 'drone layer']);
 
 interface Ground {
-  readonly hive: { readonly id: Id; readonly name: string; readonly bars: number; readonly entrance: 'first' | 'last' | 'side' };
+  readonly hive: {
+    readonly id: Id;
+    readonly name: string;
+    readonly bars: number;
+    readonly entrance: 'first' | 'last' | 'side';
+  };
   readonly from: number;
   readonly to: number;
 }
@@ -80,15 +104,28 @@ function groundOf(state: ColonyState, colony: Colony, day: Day): Ground {
 
 /** All that bars are worked out with. */
 export function nestOf(
-  state: ColonyState, colony: Colony, visits: readonly Visit[], day: Day, book: FigureBook, believed: Believed, hiveId: Id,
+  state: ColonyState,
+  colony: Colony,
+  visits: readonly Visit[],
+  day: Day,
+  book: FigureBook,
+  believed: Believed,
+  hiveId: Id,
 ): Nest {
   const hive = state.hives.get(hiveId);
   assert(hive, `the hive ${hiveId} is in the state`);
   const calendar = calendarOf(book);
   const history = combHistory(state, colony, visits, day, calendar, book);
   return {
-    state, hive: hiveId, book, calendar, measures: hiveMeasures(hive, book), daysLaid: daysLaid(believed.laying, latitudeOf(state), book),
-    history, byVisit: byVisit(history), combs: combsOfHive(state, hiveId),
+    state,
+    hive: hiveId,
+    book,
+    calendar,
+    measures: hiveMeasures(hive, book),
+    daysLaid: daysLaid(believed.laying, latitudeOf(state), book),
+    history,
+    byVisit: byVisit(history),
+    combs: combsOfHive(state, hiveId),
   };
 }
 
@@ -96,7 +133,14 @@ export function nestOf(
  * Places that were given a bar without comb, as long as none can have been drawn on it: all of a
  * swarm's bay, and bars given at a visit. After that nobody knows.
  */
-function bareBars(state: ColonyState, colony: Colony, visits: readonly Visit[], ground: Ground, day: Day, book: FigureBook): ReadonlyMap<number, Day> {
+function bareBars(
+  state: ColonyState,
+  colony: Colony,
+  visits: readonly Visit[],
+  ground: Ground,
+  day: Day,
+  book: FigureBook,
+): ReadonlyMap<number, Day> {
   const bare = new Map<number, Day>();
   const hived = (state.events.get(colony.id) ?? []).find(({ event }) => event.kind === 'swarm hived');
   if (hived !== undefined) for (let place = ground.from; place <= ground.to; place += 1) bare.set(place, hived.day);
@@ -109,16 +153,29 @@ function bareBars(state: ColonyState, colony: Colony, visits: readonly Visit[], 
   return new Map([...bare].filter(([, since]) => daysBetween(since, day) <= drawn));
 }
 
-function frameOf(nest: Nest, colony: Colony, visit: Visit, before: Visit | null, events: readonly DatedEvent[]): FilmFrame {
+function frameOf(
+  nest: Nest,
+  colony: Colony,
+  visit: Visit,
+  before: Visit | null,
+  events: readonly DatedEvent[],
+): FilmFrame {
   const bay = nest.state.bays.get(stayOn(colony, visit.day)?.bay ?? '');
   const read = visit.readings.map((row) => row.body.place);
   const ends = bay === undefined ? { from: Math.min(...read), to: Math.max(...read) } : bayOn(bay, visit.day);
-  const since = events.filter((event) => event.day <= visit.day && (before === null || event.day > before.day) && event.event.kind !== 'look');
+  const since = events.filter(
+    (event) => event.day <= visit.day && (before === null || event.day > before.day) && event.event.kind !== 'look',
+  );
   // A colony that has moved is drawn in the trough in which it was read.
-  const there = visit.hive === nest.hive ? nest : { ...nest, hive: visit.hive, combs: combsOfHive(nest.state, visit.hive) };
+  const there =
+    visit.hive === nest.hive ? nest : { ...nest, hive: visit.hive, combs: combsOfHive(nest.state, visit.hive) };
   return {
-    visit: visit.id, day: visit.day, kind: visit.closed?.body.visitKind ?? 'not closed', by: visit.by,
-    bars: barsAtVisit(there, ends.from, ends.to, visit.id, visit.day), follower: ends.to,
+    visit: visit.id,
+    day: visit.day,
+    kind: visit.closed?.body.visitKind ?? 'not closed',
+    by: visit.by,
+    bars: barsAtVisit(there, ends.from, ends.to, visit.id, visit.day),
+    follower: ends.to,
     event: since.at(-1)?.event ?? null,
   };
 }

@@ -8,12 +8,21 @@ export function visitSummary(state: ColonyState, visit: Visit): VisitSummary {
   const body = visit.closed?.body ?? null;
   const rows = countedRows(state, visit);
   const closedBy = visit.closed?.entry ?? null;
-  const signs: { readonly code: string; readonly entry: Id }[] = rows.flatMap((row) => row.body.signs.map((code) => ({ code, entry: row.entry })));
+  const signs: { readonly code: string; readonly entry: Id }[] = rows.flatMap((row) =>
+    row.body.signs.map((code) => ({ code, entry: row.entry })),
+  );
   if (closedBy !== null) for (const code of body?.signs ?? []) signs.push({ code, entry: closedBy });
   return {
-    id: visit.id, day: visit.day, kind: body?.visitKind ?? 'not closed', by: visit.by,
+    id: visit.id,
+    day: visit.day,
+    kind: body?.visitKind ?? 'not closed',
+    by: visit.by,
     barsOpened: new Set(visit.readings.map((row) => row.body.place)).size,
-    temper: body?.temper ?? null, temperNotes: body?.temperNotes ?? [], straight: body?.straight ?? null,
-    signs, cellsCut: body?.cellsCut === true, entry: closedBy ?? visit.readings[0]?.entry ?? visit.id,
+    temper: body?.temper ?? null,
+    temperNotes: body?.temperNotes ?? [],
+    straight: body?.straight ?? null,
+    signs,
+    cellsCut: body?.cellsCut === true,
+    entry: closedBy ?? visit.readings[0]?.entry ?? visit.id,
   };
 }

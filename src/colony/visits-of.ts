@@ -44,7 +44,8 @@ function joined(first: ReadingRow, second: ReadingRow): ReadingRow {
   const [a] = first.body.faces;
   const [b] = second.body.faces;
   const single = first.body.faces.length === 1 && second.body.faces.length === 1;
-  if (!single || a === undefined || b === undefined || a.face === 'both' || b.face === 'both' || a.face === b.face) return second;
+  if (!single || a === undefined || b === undefined || a.face === 'both' || b.face === 'both' || a.face === b.face)
+    return second;
   return { ...second, body: bothFaces(first.body, second.body) };
 }
 
@@ -53,26 +54,45 @@ const youngestFirst = ['egg', 'young larva', 'larva', 'sealed', 'none', null] as
 function bothFaces(a: Reading, b: Reading): Reading {
   const either = (x: Reading['eggs'], y: Reading['eggs']): Reading['eggs'] =>
     x === 'seen' || y === 'seen' ? 'seen' : x === 'none seen' && y === 'none seen' ? 'none seen' : 'not looked';
-  const cells = a.cells === null ? b.cells : b.cells === null ? a.cells : {
-    open: a.cells.open + b.cells.open, sealed: a.cells.sealed + b.cells.sealed,
-    torn: a.cells.torn + b.cells.torn, emerged: a.cells.emerged + b.cells.emerged,
-  };
+  const cells =
+    a.cells === null
+      ? b.cells
+      : b.cells === null
+        ? a.cells
+        : {
+            open: a.cells.open + b.cells.open,
+            sealed: a.cells.sealed + b.cells.sealed,
+            torn: a.cells.torn + b.cells.torn,
+            emerged: a.cells.emerged + b.cells.emerged,
+          };
   return {
-    ...b, faces: [...a.faces, ...b.faces], cells,
-    eggs: either(a.eggs, b.eggs), queen: either(a.queen, b.queen), cellsLooked: either(a.cellsLooked, b.cellsLooked),
+    ...b,
+    faces: [...a.faces, ...b.faces],
+    cells,
+    eggs: either(a.eggs, b.eggs),
+    queen: either(a.queen, b.queen),
+    cellsLooked: either(a.cellsLooked, b.cellsLooked),
     youngest: youngestFirst.find((stage) => stage === a.youngest || stage === b.youngest) ?? null,
     signs: [...new Set([...a.signs, ...b.signs])],
-    brushed: a.brushed === true && b.brushed === true ? true : a.brushed === false || b.brushed === false ? false : null,
+    brushed:
+      a.brushed === true && b.brushed === true ? true : a.brushed === false || b.brushed === false ? false : null,
   };
 }
 
 /** The reign of the queen who is believed to reign on the day; null when none is recorded, or the last has ended. */
 export function currentQueen(state: ColonyState, colony: Id, day: Day): Reign | null {
   const reigns = state.reigns.get(colony) ?? [];
-  const open = reigns.findLast((reign) => (reign.began === null || reign.began.earliest <= day)
-    && (reign.ended === null || reign.ended.window.latest > day));
+  const open = reigns.findLast(
+    (reign) =>
+      (reign.began === null || reign.began.earliest <= day) &&
+      (reign.ended === null || reign.ended.window.latest > day),
+  );
   if (open === undefined || open.how === 'came with the swarm') return open ?? null;
-  const gone = (state.events.get(colony) ?? []).some(({ event }) =>
-    event.kind === 'swarm left' && event.window.latest <= day && (open.began === null || event.window.earliest > open.began.latest));
+  const gone = (state.events.get(colony) ?? []).some(
+    ({ event }) =>
+      event.kind === 'swarm left' &&
+      event.window.latest <= day &&
+      (open.began === null || event.window.earliest > open.began.latest),
+  );
   return gone ? null : open;
 }

@@ -34,7 +34,9 @@ export function mayLive(colony: Colony, day: Day): boolean {
 
 /** Colonies that may live in the hive on that day, those still living first. */
 export function coloniesIn(state: ColonyState, hive: Id, day: Day): Colony[] {
-  const there = [...state.colonies.values()].filter((colony) => lastStay(colony)?.hive === hive && mayLive(colony, day));
+  const there = [...state.colonies.values()].filter(
+    (colony) => lastStay(colony)?.hive === hive && mayLive(colony, day),
+  );
   return there.sort((a, b) => Number(a.ended !== null) - Number(b.ended !== null));
 }
 
@@ -68,17 +70,27 @@ export function settleFaults(draft: ColonyDraft, entry: Entry, path: string, col
   const hive = draft.hives.get(place.hive);
   if (hive === undefined) return unknown(entry, 'hive', `${path}hive`, place.hive, draft.hives);
   const bay = place.bay === null ? null : (draft.bays.get(place.bay) ?? null);
-  if (bay !== null && bay.hive !== place.hive) return [fault(entry, 'bay-elsewhere', `${path}bay`, bay.id, `a bay of the hive ${place.hive}`)];
+  if (bay !== null && bay.hive !== place.hive)
+    return [fault(entry, 'bay-elsewhere', `${path}bay`, bay.id, `a bay of the hive ${place.hive}`)];
   const own = draft.colonies.get(colony);
   const ownBay = own === undefined || own.ended !== null ? null : (bayOf(draft, own)?.id ?? null);
-  if (bay?.held === true && bay.id !== ownBay) return [fault(entry, 'bay-occupied', `${path}bay`, bay.id, 'a bay without a living colony')];
+  if (bay?.held === true && bay.id !== ownBay)
+    return [fault(entry, 'bay-occupied', `${path}bay`, bay.id, 'a bay without a living colony')];
   const ends = stretchOf(draft, place);
   if (ends === null) return [fault(entry, 'bay-occupied', `${path}hive`, place.hive, 'a hive with a free place')];
   const beyond = placeFaults(entry, `${path}bay`, ends.to, hive.bars);
   if (beyond.length > 0) return beyond;
   const other = overlapping(draft, place.hive, ends.from, ends.to, bay?.id ?? null);
   if (other === null || other.id === ownBay) return [];
-  return [fault(entry, 'bay-occupied', `${path}bay`, `${ends.from} to ${ends.to}`, `places outside ${other.from} to ${other.to}`)];
+  return [
+    fault(
+      entry,
+      'bay-occupied',
+      `${path}bay`,
+      `${ends.from} to ${ends.to}`,
+      `places outside ${other.from} to ${other.to}`,
+    ),
+  ];
 }
 
 /** Brings the colony to live there; faults must have been asked for before. A bay not yet known is made, named by the entry when it has no id. */

@@ -11,7 +11,13 @@ export function fault(entry: Entry, code: string, path: string, found: unknown, 
 }
 
 /** The fault of something named that is not there, or none. */
-export function unknown(entry: Entry, what: string, path: string, id: string | null, known: ReadonlyMap<string, unknown>): Issue[] {
+export function unknown(
+  entry: Entry,
+  what: string,
+  path: string,
+  id: string | null,
+  known: ReadonlyMap<string, unknown>,
+): Issue[] {
   if (id === null || known.has(id)) return [];
   return [fault(entry, `unknown-${what}`, path, id, `the id of a ${what} that an earlier entry names`)];
 }

@@ -13,7 +13,8 @@ export function bring(draft: HiveDraft, comb: Comb, spot: Spot, entry: Entry): v
   release(draft, comb);
   if (spot.kind === 'place') {
     const there = combAt(draft, spot.hive, spot.place);
-    if (there !== null && there.id !== comb.id) bring(draft, there, { kind: 'away', where: there.built === 0 ? 'hand' : 'lost' }, entry);
+    if (there !== null && there.id !== comb.id)
+      bring(draft, there, { kind: 'away', where: there.built === 0 ? 'hand' : 'lost' }, entry);
     placesOf(draft, spot.hive).set(spot.place, comb.id);
   }
   comb.at = spot;

@@ -20,12 +20,16 @@ export interface HiveMeasures {
 
 export function hiveMeasures(hive: Hive, book: FigureBook): HiveMeasures {
   const size: FaceSize = {
-    topWidthMm: mm(hive.topWidth), depthMm: mm(hive.depth), wallAngleDeg: hive.wallAngleDeg,
-    sideGapMm: value(book, 'side-gap'), floorGapMm: value(book, 'floor-gap'),
+    topWidthMm: mm(hive.topWidth),
+    depthMm: mm(hive.depth),
+    wallAngleDeg: hive.wallAngleDeg,
+    sideGapMm: value(book, 'side-gap'),
+    floorGapMm: value(book, 'floor-gap'),
   };
   const all = [hive.topWidth.how, hive.depth.how, hive.wallAngleHow];
   return {
-    barWidthMm: mm(hive.barWidth), size,
+    barWidthMm: mm(hive.barWidth),
+    size,
     fullFaceDm2: combFace(size)?.faceDm2 ?? 0,
     how: all.includes('typical') ? 'typical' : 'measured',
   };

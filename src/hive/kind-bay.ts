@@ -32,9 +32,11 @@ function apply(draft: HiveDraft, entry: Entry<BayBody>): readonly Issue[] {
   const beyond = placeFaults(entry, 'to', to, hive.bars);
   if (beyond.length > 0) return beyond;
   const known = draft.bays.get(id);
-  if (known !== undefined && known.hive !== hiveId) return [fault(entry, 'bay-elsewhere', 'hive', hiveId, `the hive of this bay, ${known.hive}`)];
+  if (known !== undefined && known.hive !== hiveId)
+    return [fault(entry, 'bay-elsewhere', 'hive', hiveId, `the hive of this bay, ${known.hive}`)];
   const other = overlapping(draft, hiveId, from, to, id);
-  if (other !== null) return [fault(entry, 'bays-overlap', 'from', `${from} to ${to}`, `places outside ${other.from} to ${other.to}`)];
+  if (other !== null)
+    return [fault(entry, 'bays-overlap', 'from', `${from} to ${to}`, `places outside ${other.from} to ${other.to}`)];
   if (known === undefined) draft.bays.set(id, newBay(id, hiveId, from, to, entry));
   else moveBay(known, from, to, entry);
   return fits;

@@ -30,7 +30,8 @@ function apply(draft: HiveDraft, entry: Entry<CombBody>): readonly Issue[] {
   const { comb: id, bar, born, built8, attached, ended } = entry.body;
   const faults = windowFaults(entry, 'born', born);
   const begun = born ?? draft.combs.get(id)?.born ?? null;
-  if (ended && begun !== null && ended < begun.earliest) faults.push(fault(entry, 'ended-before-begun', 'ended', ended, `a day from ${begun.earliest} on`));
+  if (ended && begun !== null && ended < begun.earliest)
+    faults.push(fault(entry, 'ended-before-begun', 'ended', ended, `a day from ${begun.earliest} on`));
   if (faults.length > 0) return faults;
   const old = draft.combs.get(id) ?? newComb(id);
   const comb = {

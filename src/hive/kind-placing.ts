@@ -11,7 +11,12 @@ import { awayPlaces, type HiveDraft } from './state.ts';
 const schema = z.strictObject({
   comb: idSchema,
   to: z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('place'), hive: idSchema, place: placeSchema, facing: z.enum(['as built', 'turned']) }),
+    z.strictObject({
+      kind: z.literal('place'),
+      hive: idSchema,
+      place: placeSchema,
+      facing: z.enum(['as built', 'turned']),
+    }),
     z.strictObject({ kind: z.literal('away'), where: z.enum(awayPlaces) }),
   ]),
 });
@@ -35,8 +40,10 @@ function apply(draft: HiveDraft, entry: Entry<PlacingBody>): readonly Issue[] {
     const beyond = placeFaults(entry, 'to.place', to.place, hive.bars);
     if (beyond.length > 0) return beyond;
     const other = occupant(draft, to.hive, to.place, new Set([id]));
-    if (other !== null) return [fault(entry, 'place-occupied', 'to.place', to.place, `a place without comb: ${other.id} hangs there`)];
-    if (comb.ended !== null) return [fault(entry, 'comb-ended', 'comb', id, `a comb that did not end on ${comb.ended}`)];
+    if (other !== null)
+      return [fault(entry, 'place-occupied', 'to.place', to.place, `a place without comb: ${other.id} hangs there`)];
+    if (comb.ended !== null)
+      return [fault(entry, 'comb-ended', 'comb', id, `a comb that did not end on ${comb.ended}`)];
   }
   bring(draft, comb, to, entry);
   return fits;

@@ -26,7 +26,8 @@ export function freeStretch(draft: HiveDraft, hive: Hive): { readonly from: numb
     if (free || from === 0) continue;
     const found = { from, to: place - 1 };
     from = 0;
-    if (best === null || length(found) > length(best) || (length(found) === length(best) && hive.entrance === 'last')) best = found;
+    if (best === null || length(found) > length(best) || (length(found) === length(best) && hive.entrance === 'last'))
+      best = found;
   }
   return best;
 }

@@ -23,12 +23,14 @@ export function typicalHive(hive: Id, name: string, answers: HiveAnswers, book: 
   const measured = (length: Length | null, mm: number): HiveBody['depth'] =>
     length === null ? typical(mm) : { ...length, how: 'measured' };
   return {
-    hive, name,
+    hive,
+    name,
     bars: answers.bars ?? Math.round(value(book, 'hive-bars')),
     barWidth: typical(value(book, 'bar-width')),
     topWidth: measured(answers.topWidth, value(book, 'hive-top-width')),
     depth: measured(answers.depth, value(book, 'hive-depth')),
-    wallAngleDeg: value(book, 'wall-angle'), wallAngleHow: 'typical',
+    wallAngleDeg: value(book, 'wall-angle'),
+    wallAngleHow: 'typical',
     entrance: 'first',
   };
 }

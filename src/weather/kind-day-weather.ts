@@ -31,7 +31,8 @@ function apply(draft: WeatherDraft, entry: Entry<DayWeatherBody>): readonly Issu
   const lowC = low === null ? null : inBase(low, 'degC');
   const highC = high === null ? null : inBase(high, 'degC');
   const faults = [...typedFaults(entry, 'low', low, lowC), ...typedFaults(entry, 'high', high, highC)];
-  if (lowC !== null && highC !== null && lowC > highC) faults.push(issue(entry, 'low-above-high', 'low', `${lowC} above ${highC}`, 'the lower one first'));
+  if (lowC !== null && highC !== null && lowC > highC)
+    faults.push(issue(entry, 'low-above-high', 'low', `${lowC} above ${highC}`, 'the lower one first'));
   if (faults.length > 0) return faults;
   const day = dayOf(entry.at);
   draft.weather.set(day, { day, lowC, highC, typedLow: low, typedHigh: high, windMs, rainMm, entry: entry.id });
@@ -42,7 +43,9 @@ function typedFaults(entry: Entry, path: string, typed: Typed | null, celsius: n
   if (typed === null) return [];
   if (celsius === null) return [issue(entry, 'unit-does-not-fit', `${path}.unit`, typed.unit, 'degC or degF')];
   if (celsius >= coldest && celsius <= hottest) return [];
-  return [issue(entry, 'temperature-impossible', `${path}.value`, typed.value, `between ${coldest} and ${hottest} degC`)];
+  return [
+    issue(entry, 'temperature-impossible', `${path}.value`, typed.value, `between ${coldest} and ${hottest} degC`),
+  ];
 }
 
 function issue(entry: Entry, code: string, path: string, found: unknown, expected: string): Issue {
