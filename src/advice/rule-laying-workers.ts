@@ -9,6 +9,7 @@ import { windowOf } from '../numbers/window.ts';
 import type { Advice, Cite, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, figureRange, fromEntries, saying, term, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
+import { inVisitSeason } from './season.ts';
 import { outsideHarm, soon } from './view-facts.ts';
 import { weights } from './weights.ts';
 
@@ -25,6 +26,7 @@ export const layingWorkers: Rule = {
   about: 'Acts on signs of laying workers or of a queen that lays drone, after a second look.',
   advise: (facts) => {
     const { view, book } = facts;
+    if (!inVisitSeason(facts)) return [];
     const seen = signsSeen(facts);
     if (seen.length === 0 && view.queen.state !== 'laying workers' && view.queen.state !== 'drone layer') return [];
     const window = outsideHarm(facts, soon(view.day, value(book, 'act-soon-days')));

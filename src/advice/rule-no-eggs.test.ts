@@ -86,3 +86,22 @@ test('A23 while first eggs may still come, or queen cells hang, no test is asked
   assert.deepEqual(noEggs.advise(facts(aView({ queen, cells: cellsOf() }))), []);
   assert.deepEqual(noEggs.advise(facts(aView())), []);
 });
+
+test('A23 late in the year a pause is named and no test asked for; in the cold months nothing is said', () => {
+  const queen = {
+    state: 'none',
+    eggs: 'none seen',
+    lastLaid: span('2014-09-01', '2014-09-08'),
+    nextTelling: null,
+  } as const;
+  const autumn = noEggs.advise(facts(aView({ day: '2014-10-03', visits: [visit('2014-10-01')], queen })));
+  assert.deepEqual(
+    autumn.map((advice) => advice.act),
+    ['wait'],
+  );
+  assert.equal(
+    say(autumn[0]?.reasons[0] ?? { key: '', slots: {} }, manner),
+    'Early and late in the year a sound queen may rest from laying.',
+  );
+  assert.deepEqual(noEggs.advise(facts(aView({ day: '2014-12-05', visits: [visit('2014-10-01')], queen }))), []);
+});

@@ -8,6 +8,7 @@ import { windowOf } from '../numbers/window.ts';
 import type { Advice, Chance, Cite, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, figureRange, fromEntries, numberSlot, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
+import { inBuildingSeason, inVisitSeason } from './season.ts';
 import { lastOpening, outsideHarm, soon, virginDaysOf } from './view-facts.ts';
 import { weights } from './weights.ts';
 
@@ -17,10 +18,11 @@ export const noEggs: Rule = {
   advise: (facts) => {
     const { view } = facts;
     const seen = lastOpening(view);
-    if (view.queen.eggs !== 'none seen' || seen === null) return [];
+    if (view.queen.eggs !== 'none seen' || seen === null || !inVisitSeason(facts)) return [];
     if (view.queen.state === 'laying workers' || view.queen.state === 'drone layer') return [];
     if (hasStandingCells(facts)) return [];
-    if (isTestDue(facts)) return [testComb(facts, seen.day, byEntry(seen.entry))].filter((advice) => advice !== null);
+    if (inBuildingSeason(facts) && isTestDue(facts))
+      return [testComb(facts, seen.day, byEntry(seen.entry))].filter((advice) => advice !== null);
     return [nextLook(facts, seen.day, byEntry(seen.entry))].filter((advice) => advice !== null);
   },
 };
@@ -100,11 +102,13 @@ function hasStandingCells({ view }: Facts): boolean {
 
 function reasons(facts: Facts): readonly Saying[] {
   const { queen } = facts.view;
+  const pause = inBuildingSeason(facts) ? [] : [saying('eggs.pause')];
   const cite = queenCite(facts);
   const laid = queen.lastLaid === null ? [] : [saying('eggs.last-laid', { window: windowSlot(queen.lastLaid, cite) })];
   const due = queen.firstEggs === null ? [] : [saying('eggs.due', { window: windowSlot(queen.firstEggs, cite) })];
   const torn = queen.contradictory ? [saying('eggs.contradict')] : [];
   return [
+    ...pause,
     ...laid,
     ...due,
     ...torn,

@@ -82,6 +82,7 @@ export const advice = {
   'advice.eggs.last-laid': 'By the stages read, eggs were last laid {window}.',
   'advice.eggs.due': 'A new queen’s first eggs are due {window}.',
   'advice.eggs.stage': 'An egg is an egg for {days|one day|@ days}; after a pause no egg is to be seen.',
+  'advice.eggs.pause': 'Early and late in the year a sound queen may rest from laying.',
   'advice.eggs.contradict': 'The stages read contradict each other: one of them was misread, or two things happened.',
   'advice.eggs.search': 'With {opened|one bar|# bars} of {all} opened and bees not brushed off, eggs and cells can be missed.',
   'advice.eggs.search-brushed': 'With {opened|one bar|# bars} of {all} opened and bees brushed off.',
