@@ -18,7 +18,9 @@ export interface Chance {
 
 /** The stream of a seed and a label; the same pair always gives the same stream. */
 export function chanceOf(seed: number, label: string): Chance {
-  const generator = xoroshiro128plus(hash32(`${seed}|${label}`));
+  const generator = xoroshiro128plus(mixed(hash32(`${seed}|${label}`)));
+  // The generator's first numbers still show its seed; labels that differ by a day would share their luck.
+  for (let i = 0; i < warmUp; i += 1) generator.next();
   const unit = (): number => uniformFloat64(generator);
   const whole = (low: number, high: number): number => low + Math.floor(unit() * (high - low + 1));
   return {
@@ -29,6 +31,16 @@ export function chanceOf(seed: number, label: string): Chance {
     happens: (chance) => unit() < chance,
     pick: (from) => from[whole(0, from.length - 1)] ?? from[0],
   };
+}
+
+const warmUp = 8;
+
+/** The last step of MurmurHash3 (A. Appleby, public domain): spreads every bit over all. */
+function mixed(hash: number): number {
+  let h = hash;
+  h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
+  h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
+  return h ^ (h >>> 16);
 }
 
 /** 32-bit FNV-1a (offset basis 2166136261, prime 16777619, as published by Fowler, Noll and Vo). */

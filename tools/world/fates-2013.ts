@@ -96,7 +96,7 @@ export const fates2013: readonly Fate[] = [
   { day: '2013-09-08', does: (yard) => measure(yard, 'honey comb weight', 2.4, 'kg', null) },
   ...['2013-09-10', '2013-09-17', '2013-09-24', '2013-10-01'].map((day): Fate => ({
     day,
-    does: (yard) => feed(yard, 'Linden back', at(day, 18, 30), 'sugar syrup', 3, 'l'),
+    does: (yard) => feed(yard, 'Linden back', at(day, 18, 30), 'sugar syrup', 4, 'l'),
   })),
   {
     day: '2013-09-15',

@@ -35,6 +35,11 @@ export const fates2014: readonly Fate[] = [
   { day: '2014-03-06', does: birchFails },
   { day: '2014-03-15', does: foundDead },
   { day: '2014-03-15', does: (yard) => feed(yard, 'Willow', at('2014-03-15', 15), 'candy', 0.8, 'kg') },
+  { day: '2014-03-15', does: (yard) => feed(yard, 'Linden back', at('2014-03-15', 15, 10), 'candy', 2, 'kg') },
+  ...['2014-04-13', '2014-04-20', '2014-04-29'].map((day): Fate => ({
+    day,
+    does: (yard) => feed(yard, 'Linden back', at(day, 18, 10), 'sugar syrup', 3, 'l'),
+  })),
   { day: '2014-03-30', does: (yard) => loseQueen(yard.world, chargeOf(yard, 'Birch').society) },
   { day: '2014-04-05', does: (yard) => winterLooks(yard, '2014-04-05') },
   { day: '2014-04-09', does: aldersOldCombs },
@@ -109,7 +114,7 @@ function birchFails(yard: Yard): void {
 /** Many of her eggs cannot live: her mates were too much her kin. */
 function patchyBrood(yard: Yard, name: string): void {
   const queen = chargeOf(yard, name).society.queen;
-  if (queen !== null) queen.sound = 0.72;
+  if (queen !== null) queen.sound = 0.66;
 }
 
 function loseVirgin(yard: Yard): void {

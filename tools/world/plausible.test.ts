@@ -135,7 +135,7 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
   [
     'brood out of season',
     'a full nest in October',
-    () => changed(readingsOf(visitOn('Linden', '2013-10-10')), eighths(5, 2)),
+    () => changed(readingsOf(visitOn('Linden', '2013-10-12')), eighths(5, 2)),
   ],
   [
     'no spring growth',
@@ -161,7 +161,7 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
   [
     'food grew in winter',
     'combs full of food in April',
-    () => changed(readingsOf(visitOn('Willow', '2014-04-12')), eighths(0, 8)),
+    () => changed(readingsOf(visitOn('Hazel', '2014-04-11')), eighths(0, 8)),
   ],
   [
     'strength out of range',

@@ -1,8 +1,9 @@
 /** The simulator's own lawfulness: brood ages and emerges as the numbers say, luck is by colony and day, nothing appears from nowhere. */
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { hiveSwarm, wintering } from './acts.ts';
+import { daysBetween } from '../../src/numbers/day.ts';
 import { chanceOf } from './chance.ts';
 import { ageFace, broodCells, combBrood, faceDm2, foodCells, newComb, roomOf, workersAged } from './comb.ts';
 import { honeyKg } from './larder.ts';
@@ -147,6 +148,40 @@ test('Y6 a swarm on bare bars has no sealed brood for nine days, and eggs within
   assert.ok(swarm.combs.reduce((all, comb) => all + workersAged(comb, 0, 2), 0) > 300);
   run(world, '2014-05-25', 5);
   assert.ok(sealed() > 0);
+});
+
+test('Y6 left alone, a crowded colony begins cells in season and swarms at the first sealed one, when the weather lets it', () => {
+  const world: World = { ...emptyWorld(), natural: true };
+  wintering(
+    world,
+    { id: 'wild', from: 1, to: 9, combs: 9, bees: 17000, honeyKg: 18, queenDays: 200, vigour: 1.1, temper: 0.2 },
+    chanceOf(8, 'wild'),
+  );
+  run(world, '2013-09-01', 8);
+  const begun = world.happened.find((one) => one.what === 'swarm cells begun') ?? assert.fail('no cells were begun');
+  const left = world.happened.find((one) => one.what === 'swarm left') ?? assert.fail('no swarm left');
+  const days = daysBetween(begun.day, left.day);
+  assert.ok(days >= 8 && days <= 20, `${days} days from the first cups to the swarm`);
+  const virgin = world.happened.find((one) => one.what === 'virgin emerged') ?? assert.fail('no virgin emerged');
+  assert.ok(virgin.day > left.day && daysBetween(begun.day, virgin.day) >= 16);
+  const today = sky.get(left.day) ?? assert.fail();
+  assert.ok(today.highC >= 18 && today.rainMm <= 2);
+});
+
+test('Y6 the simulator reads no figure and no estimate: of the program it knows days, shapes of entries and names of signs', () => {
+  const shapes = ['colony/reading', 'colony/visit', 'colony/signs', 'journal/entry', 'numbers/day'];
+  const allowed = (path: string): boolean =>
+    shapes.includes(path) || /^(journal|colony|hive|weather)\/kind-[a-z-]+$/.test(path);
+  const files = readdirSync('tools/world').filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts'));
+  assert.ok(files.length > 15);
+  let read = 0;
+  for (const name of files) {
+    for (const found of readFileSync(`tools/world/${name}`, 'utf8').matchAll(/from '\.\.\/\.\.\/src\/([^']+)\.ts'/g)) {
+      assert.ok(allowed(found[1] ?? ''), `${name} reads ${found[1]}`);
+      read += 1;
+    }
+  }
+  assert.ok(read > 30);
 });
 
 test('Y7 what an observer reads is half eighths within a face, near the truth, and leans as the person leans', () => {
