@@ -8,7 +8,8 @@ import { test } from 'node:test';
 import type { Reading } from '../../src/colony/reading.ts';
 import type { VisitBody } from '../../src/colony/visit.ts';
 import type { Entry } from '../../src/journal/entry.ts';
-import { type Doubt, examine } from './bee-scientist.ts';
+import { examine } from './bee-scientist.ts';
+import type { Doubt } from './doubt.ts';
 
 const journal = readFileSync('examples/ferry-road.jsonl', 'utf8')
   .trim()
@@ -226,7 +227,7 @@ for (const [code, title, broken] of cases) {
 
 test('Y5 every kind of doubt has a journal that wakes it', () => {
   const all = new Set<string>(cases.map(([code]) => code));
-  const known = readFileSync('tools/world/bee-scientist.ts', 'utf8').match(/readonly code:([\s\S]*?);/)?.[1] ?? '';
+  const known = readFileSync('tools/world/doubt.ts', 'utf8').match(/readonly code:([\s\S]*?);/)?.[1] ?? '';
   const codes = [...known.matchAll(/'([^']+)'/g)].map((found) => found[1] ?? '');
   assert.ok(codes.length >= 15);
   assert.deepEqual(
