@@ -1,3 +1,4 @@
+/** What ageing must satisfy on any comb, for any days, however the queen lays. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';

@@ -1,3 +1,4 @@
+/** What a bar is expected to hold, and when a reading of it surprises, by worked examples. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook } from '../figures/book.ts';

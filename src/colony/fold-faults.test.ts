@@ -1,3 +1,4 @@
+/** What does not fit, kind by kind: the fault it makes, and that nothing else changes. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { type BarSeen, reading, sampleYard, type SampleYard } from './for-tests.ts';

@@ -1,3 +1,4 @@
+/** How combs, colonies and queens move through the fold, by worked examples. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook, value } from '../figures/book.ts';

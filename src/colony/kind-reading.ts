@@ -81,7 +81,10 @@ function noColony(draft: ColonyDraft, entry: Entry<Reading>): Issue {
   return fault(entry, 'no-colony-there', 'place', place, 'a place in the bay of a living colony');
 }
 
-/** The comb as named; else the one that hangs there; else the one that this visit has just taken from there; else a new one, named by the entry. */
+/**
+ * The comb as named; else the one that hangs there; else the one that this visit has just taken from
+ * there; else a new one, named by the entry.
+ */
 function combOf(
   draft: ColonyDraft,
   entry: Entry<Reading>,

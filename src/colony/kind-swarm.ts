@@ -1,4 +1,7 @@
-/** A swarm seen, left or hived. One that is hived is a new colony with its own id, begun by this entry when `child` and `into` are given. */
+/**
+ * A swarm seen, left or hived. One that is hived is a new colony with its own id, begun by this entry
+ * when `child` and `into` are given.
+ */
 import * as z from 'zod/mini';
 import { fault, windowFaults } from '../hive/faults.ts';
 import { freeStretch } from '../hive/stretch.ts';

@@ -1,3 +1,4 @@
+/** The queen and her cells by dates, each example worked by hand from the figures. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook } from '../figures/book.ts';

@@ -1,3 +1,4 @@
+/** From two rulers and a stage to nine contents, worked by hand. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook } from '../figures/book.ts';

@@ -1,3 +1,4 @@
+/** Views of small yards whose numbers are worked by hand. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook } from '../figures/book.ts';
@@ -38,7 +39,8 @@ test('C30 cells, laying and honey of two combs read today come out as worked by 
   near(totals.egg.total.likely, (combCells * 0.5 * 3) / 21);
   near(totals.workerCells.total.likely, 2 * combCells);
   near(layingPerDay?.likely ?? NaN, (combCells * 0.5 * 12) / 21 / 12 / 0.8575);
-  // Comb 27 mm thick: .128 kg a dm² of comb and cm; comb 2 has a quarter food: 70 of 100 not bread, 60 of these sealed, nectar half its weight.
+  // Comb 27 mm thick: .128 kg a dm² of comb and cm; comb 2 has a quarter food: 70 of 100 not bread,
+  // 60 of these sealed, nectar half its weight.
   const perDm2 = 0.128 * 2.7;
   near(totals.honeyKg.total.likely, faceDm2 * perDm2 * (1 + 0.25 * 0.7 * (0.6 + 0.4 * 0.5)));
   near(totals.emptyInBrood.total.likely, combCells * 0.25);

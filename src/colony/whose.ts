@@ -93,7 +93,10 @@ export function settleFaults(draft: ColonyDraft, entry: Entry, path: string, col
   ];
 }
 
-/** Brings the colony to live there; faults must have been asked for before. A bay not yet known is made, named by the entry when it has no id. */
+/**
+ * Brings the colony to live there; faults must have been asked for before. A bay not yet known is
+ * made, named by the entry when it has no id.
+ */
 export function settle(draft: ColonyDraft, entry: Entry, colony: Colony, place: Place): Bay | null {
   const ends = stretchOf(draft, place);
   if (ends === null) return null;

@@ -1,4 +1,7 @@
-/** A bay of a hive: the places between follower boards or end walls that one colony has. A later entry for the same bay moves its boards. */
+/**
+ * A bay of a hive: the places between follower boards or end walls that one colony has. A later entry
+ * for the same bay moves its boards.
+ */
 import * as z from 'zod/mini';
 import { type Entry, idSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';

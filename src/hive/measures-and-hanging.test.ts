@@ -1,3 +1,4 @@
+/** Measures of a trough and the hanging of combs in it, by worked examples. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook } from '../figures/book.ts';
