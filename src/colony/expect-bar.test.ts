@@ -44,7 +44,9 @@ test('C71 a reading surprises when it is beyond what readers and days make: eggs
   assert.equal(told(brood, { brood: 5, food: 1, eggs: 'seen' }), null, 'an eighth is within the steps of the ruler');
   assert.equal(told({ brood: 0, food: 8 }, { brood: 0, food: 2 }), 'less food');
   assert.equal(told({ brood: 0, food: 1 }, { brood: 0, food: 7 }), 'more food');
-  assert.equal(told({ brood: 0, food: 4, eggs: 'none seen' }, { brood: 1, food: 4, eggs: 'seen' }), 'eggs again');
+  const paused: BarSeen = { brood: 2, food: 4, eggs: 'none seen', youngest: 'sealed' };
+  assert.equal(told(paused, { brood: 1.5, food: 4, eggs: 'seen' }), 'eggs again');
+  assert.equal(told({ brood: 1, food: 4, eggs: 'seen' }, { brood: 1, food: 4, eggs: 'none seen' }), null, 'few eggs');
 });
 
 test('C72 the longer ago the reading, the more it takes to surprise; what was never read never does', () => {

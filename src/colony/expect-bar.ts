@@ -65,7 +65,7 @@ export function surprise(body: Reading, expected: ExpectedBar, day: Day, book: F
   if (shares === null || kind === 'unknown' || expected.today.ink === 'guessed') return null;
   const read = combRead(body);
   const days = readOn === null ? 0 : daysBetween(readOn, day);
-  const eggs = eggsWord(read.youngest, read.noEggs, shares, expected);
+  const eggs = eggsWord(read, shares, expected.last?.shares ?? null, book);
   if (eggs !== null) return eggs;
   const brood = areaWord(read.brood, part(shares, broodContents), days, book);
   if (brood !== null) return brood > 0 ? 'more brood' : 'less brood';
@@ -74,17 +74,18 @@ export function surprise(body: Reading, expected: ExpectedBar, day: Day, book: F
   return null;
 }
 
+/** Few eggs move from comb to comb by themselves: only as many as a ruler could read are missed. */
 function eggsWord(
-  youngest: Reading['youngest'],
-  noEggs: boolean,
+  read: { readonly youngest: Reading['youngest']; readonly noEggs: boolean },
   shares: Shares,
-  expected: ExpectedBar,
+  last: Shares | null,
+  book: FigureBook,
 ): Surprise | null {
-  const had = (expected.last?.shares?.egg ?? 0) > 0;
-  if (noEggs && shares.egg > 0 && had) return 'no eggs now';
-  if (youngest === 'egg' && shares.egg === 0 && expected.last !== null && !had && part(shares, broodContents) === 0)
-    return 'eggs again';
-  return null;
+  if (last === null) return null;
+  const readable = shares.egg >= value(book, 'brood-comb-share');
+  if (read.noEggs && last.egg > 0 && readable) return 'no eggs now';
+  const paused = last.egg === 0 && part(last, broodContents) > 0;
+  return read.youngest === 'egg' && paused && !readable ? 'eggs again' : null;
 }
 
 /** The difference, when it is larger than both the ruler's steps and the growth of the error since the last reading; else null. */
