@@ -33,6 +33,7 @@ export const booksTexts = {
   'figure.between': '(between {low} and {high})',
   'figure.own': 'Your own figure. Printed: {value} (between {low} and {high}).',
   'figure.when': 'Holds for: {when}.',
+  'figure.source-undated': '{who}, {title}, {where}',
   'figure.set-own': 'Use my own',
   'figure.change-own': 'Change my own',
   'figure.override-line':

@@ -27,7 +27,7 @@ export const settingsTexts = {
   'role.helper': 'helper',
   'role.learner': 'learner',
   'settings.learner-line':
-    'The journal never forgets: for a learner take a word that only you can place, not a name. Their readings are marked and never mixed in by themselves.',
+    'The journal never forgets: for a learner take a word that only you can place. Their readings are marked, never mixed in unasked.',
   'settings.contacts': 'Whom to call',
   'settings.add-contact': 'Add or change a contact',
   'settings.contact-role': 'For what',

@@ -67,11 +67,11 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
         <p className="slip">{t(`colony.ended-${view.ended.how}`, { day: dayPart(view.ended.day) })}</p>
       )}
       <Why advice={advice} />
+      <Film view={view} />
       <BarsToday view={view} />
       <Totals view={view} />
       <QueenPart view={view} />
       <RoomPart view={view} />
-      <Film view={view} />
       <Suspense>
         <History view={view} />
       </Suspense>

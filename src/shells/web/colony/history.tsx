@@ -1,10 +1,11 @@
 /** Bees, brood and honey through the visits, as they were counted: points with their ranges, and nothing drawn between them. */
 import { useEffect, useState } from 'react';
 import type { ColonyView } from '../../../colony/view.ts';
+import { scaleRange } from '../../../numbers/range.ts';
 import { chart } from '../../../sheets/chart.ts';
 import { plainNumber } from '../../../words/format-number.ts';
 import { Drawn } from '../frame/drawn.tsx';
-import { shortDay } from '../frame/drawings.ts';
+import { shortDay, useTextSize } from '../frame/drawings.ts';
 import { useText, type Wording } from '../frame/manner.tsx';
 import { useWide } from '../frame/wide.ts';
 import { pointOf } from '../model/engine.ts';
@@ -16,6 +17,7 @@ const mostPoints = 40;
 export function History({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
   const wide = useWide();
+  const textSize = useTextSize();
   const [points, setPoints] = useState<readonly HistoryPoint[] | null>(null);
   useEffect(() => {
     let wanted = true;
@@ -40,21 +42,32 @@ export function History({ view }: { readonly view: ColonyView }) {
       {points === null ? <p className="soft">{t('frame.working')}</p> : null}
       {points !== null && points.length < 2 ? <p>{t('history.too-few')}</p> : null}
       {points !== null && points.length >= 2 ? (
-        <Drawn svg={drawn(view, points, wide, t)} className="drawn chart" />
+        <Drawn svg={drawn(view, points, { wide, textSize, t })} className="drawn chart" />
       ) : null}
     </section>
   );
 }
 
-function drawn(view: ColonyView, points: readonly HistoryPoint[], wide: boolean, t: Wording['t']): string {
+interface Look {
+  readonly wide: boolean;
+  readonly textSize: number | null;
+  readonly t: Wording['t'];
+}
+
+function drawn(view: ColonyView, points: readonly HistoryPoint[], { wide, textSize, t }: Look): string {
   const panels = (['adults', 'brood', 'honeyKg'] as const).map((what) => ({
     title: t(`history.${what}`),
     bands: [],
-    points: points.map((point) => ({ day: point.day, range: point[what], ink: point.ink })),
+    points: points.map((point) => ({
+      day: point.day,
+      range: what === 'honeyKg' ? point[what] : scaleRange(point[what], 1 / 1000),
+      ink: point.ink,
+    })),
   }));
   return chart(panels, {
     width: wide ? 760 : 360,
     panelHeight: 118,
+    ...(textSize === null ? {} : { textSize }),
     from: points[0]?.day ?? view.day,
     to: view.day,
     today: view.day,

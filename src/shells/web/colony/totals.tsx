@@ -18,6 +18,7 @@ const rows = [
 
 export function Totals({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
+  const allSeen = rows.every(({ name }) => view.totals[name].carried.high <= 0);
   /** The two parts, where there are two: what was seen, and what stands for the bars that were not opened. */
   const partsLine = (seen: Range, carried: Range, unit: Unit): string => {
     if (carried.high <= 0) return t('colony.all-seen');
@@ -34,7 +35,7 @@ export function Totals({ view }: { readonly view: ColonyView }) {
             <div key={name} data-ink={ink}>
               <dt>{t(`total.${name}`)}</dt>
               <dd>{t('colony.value', { value: rangePart(total, unit) })}</dd>
-              <dd className="parts soft">{partsLine(seen, carried, unit)}</dd>
+              {allSeen ? null : <dd className="parts soft">{partsLine(seen, carried, unit)}</dd>}
             </div>
           );
         })}
@@ -42,7 +43,10 @@ export function Totals({ view }: { readonly view: ColonyView }) {
       {view.layingPerDay === null ? null : (
         <p>{t('colony.laying', { perDay: rangePart(view.layingPerDay, 'per day') })}</p>
       )}
-      <p className="soft small">{t('colony.ranges')}</p>
+      <p className="soft small">
+        {allSeen ? `${t('colony.nothing-carried')} ` : ''}
+        {t('colony.ranges')}
+      </p>
     </section>
   );
 }

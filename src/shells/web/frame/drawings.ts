@@ -8,7 +8,7 @@ import { lensAround } from '../../../sheets/places.ts';
 import { strip } from '../../../sheets/strip.ts';
 import type { Trough } from '../../../sheets/taper.ts';
 import { useYard } from '../model/use-yard.tsx';
-import { useText, type Wording } from './manner.tsx';
+import { usePreferences, useText, type Wording } from './manner.tsx';
 import { dayPart } from './parts.ts';
 import { useWide } from './wide.ts';
 
@@ -28,6 +28,7 @@ const unmeasured: Trough = { topWidthMm: 450, depthMm: 300, wallAngleDeg: 22, si
 export function useDrawings(): Drawings {
   const { t } = useText();
   const wide = useWide();
+  const textSize = useTextSize();
   const { troughs } = useYard().aside;
   return useMemo(() => {
     const troughOf = (hive: string): Trough => troughs[hive] ?? unmeasured;
@@ -36,6 +37,7 @@ export function useDrawings(): Drawings {
       hiveBars: view.hiveBars,
       bay: view.bay,
       entrance: view.entrance,
+      ...(textSize === null ? {} : { textSize }),
       label: stripLabel(view, t),
     });
     return {
@@ -86,7 +88,14 @@ export function useDrawings(): Drawings {
           },
         ),
     };
-  }, [t, wide, troughs]);
+  }, [t, wide, textSize, troughs]);
+}
+
+/** In full sun no letter is smaller than 20 px, in drawings neither; the wide ones are drawn a little larger than they are shown. */
+export function useTextSize(): number | null {
+  const { theme } = usePreferences().preferences;
+  const wide = useWide();
+  return theme === 'sun' ? (wide ? 23 : 20.5) : null;
 }
 
 export function shortDay(day: Day, t: Wording['t']): string {
@@ -96,9 +105,9 @@ export function shortDay(day: Day, t: Wording['t']): string {
   });
 }
 
-/** The year, beside the first strip of each. */
+/** The year, where it has turned since the strip above. */
 function yearNote(day: Day, before: Day | null, t: Wording['t']): string | null {
-  return before !== null && before.slice(0, 4) === day.slice(0, 4) ? null : t('film.year', { year: day.slice(0, 4) });
+  return before === null || before.slice(0, 4) === day.slice(0, 4) ? null : t('film.year', { year: day.slice(0, 4) });
 }
 
 /** What a strip shows, for someone who hears it: bars with comb, bars with brood, what was not opened. */

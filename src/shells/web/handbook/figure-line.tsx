@@ -31,10 +31,12 @@ export function FigureLine({ figure, onOverride }: FigureLineProps) {
           })}
         </p>
       )}
-      <p className="soft small">
+      <p className="soft small sentence">
         {figure.when === '' ? '' : `${t('figure.when', { when: figure.when })} `}
+        {figure.note ?? ''}
+      </p>
+      <p className="soft small sentence">
         <Basis figure={figure} />
-        {figure.note === undefined ? '' : ` ${figure.note}`}
       </p>
       {onOverride === undefined ? null : (
         <button type="button" className="plain small" onClick={() => onOverride(figure)}>
@@ -69,8 +71,10 @@ function Basis({ figure }: { readonly figure: Figure }) {
   const doi = 'doi' in source ? source.doi : undefined;
   return (
     <>
-      {t('basis.source', { who: source.who, year: String(source.year), title: source.title, where: source.where })},{' '}
-      {basis.where}; {t(`sureness.${basis.sureness}`)}.
+      {source.year === null
+        ? t('figure.source-undated', { who: source.who, title: source.title, where: source.where })
+        : t('basis.source', { who: source.who, year: String(source.year), title: source.title, where: source.where })}
+      , {basis.where}; {t(`sureness.${basis.sureness}`)}.
       {doi === undefined ? null : (
         <>
           {' '}

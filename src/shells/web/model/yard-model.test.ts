@@ -81,7 +81,7 @@ test('R1 the picture of the last time is shown before the journal has been read'
   assert.equal(model.state().phase, 'ready');
 });
 
-test('R2 append answers when the entries are in the store, with the envelope of this device, and one picture is made for many', async () => {
+test('R2 append answers when the entries are in the store, enveloped by this device, and many make one picture', async () => {
   const { around, store, asked } = world();
   const model = createYardModel(around);
   await model.openBook('own');
@@ -148,6 +148,7 @@ test('R4 the demo has a today of its own, is shown before it is stored, and keep
   await model.openBook('demo');
   assert.deepEqual(asked[0], { entries: 250, day: '2014-05-16' });
   assert.equal(stored, 0);
+  await settled();
   assert.equal(await store.journal.count(), 250);
   model.turnTo('2014-05-20');
   await settled();

@@ -119,7 +119,7 @@ async function openBook(work: Work, book: Book): Promise<void> {
     today: book === 'own' ? localTime(around.now(), zoneOf(entries)).day : today,
   });
   await compute(work);
-  if (unkept.length > 0) await keepDemo(work, store, unkept);
+  if (unkept.length > 0) void keepDemo(work, store, unkept);
 }
 
 /** The Picture of the last time stands on the screen while the journal is read. */

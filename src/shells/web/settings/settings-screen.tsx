@@ -1,4 +1,7 @@
-/** Settings: how this device shows things, who holds it, whom to call, where the yard is, how the hives are measured, how safe the data is. */
+/**
+ * Settings: how this device shows things, who holds it, whom to call, where the yard is, how the hives are measured,
+ * how safe the data is.
+ */
 import { themes } from '../model/preferences.ts';
 import { Choices } from '../frame/fields.tsx';
 import { usePreferences, useText } from '../frame/manner.tsx';

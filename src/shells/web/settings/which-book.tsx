@@ -12,8 +12,8 @@ export function WhichBook() {
 
   async function open(chosen: Book): Promise<void> {
     prefer({ book: chosen });
-    await openBook(chosen);
     go('/');
+    await openBook(chosen);
   }
 
   return (

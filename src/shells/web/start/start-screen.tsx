@@ -23,9 +23,10 @@ export function StartScreen() {
 
   async function open(chosen: Book): Promise<void> {
     prefer({ book: chosen });
-    await openBook(chosen);
+    // First the way, then the work: whoever goes on while the book is opened must not be called back.
     if (chosen === 'demo') go('/');
     else setAsking(true);
+    await openBook(chosen);
   }
 
   const ownStands = book === 'own' && entries.length > 0;
