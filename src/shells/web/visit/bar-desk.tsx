@@ -2,9 +2,9 @@
  * The bar in the hand: strip, two rulers, classes, five more facts, and Down. All of it stands on one
  * phone screen; what is asked further opens in the place of the rulers and leaves Down where it is.
  */
-import { useEffect, useRef } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import { useText } from '../frame/manner.tsx';
-import type { BarDraft, CombClass, Draft } from './draft.ts';
+import type { BarDraft, CombClass, Draft, Panel } from './draft.ts';
 import { nextPlace } from './draft.ts';
 import { BarPanel } from './bar-panel.tsx';
 import { Facts } from './facts.tsx';
@@ -52,30 +52,36 @@ function Desk({ draft, bar, trouble }: DeskProps & { readonly bar: BarDraft }) {
       <div className="visit-act">
         <Facts draft={draft} bar={bar} />
         <DownButton draft={draft} bar={bar} />
-        <Foot draft={draft} />
+        <Foot canUndo={draft.past.length > 0} open={draft.panel} />
       </div>
     </main>
   );
 }
 
 function Rulers({ bar }: { readonly bar: BarDraft }) {
-  const { t } = useText();
-  const { tap } = useHand();
   const { seen } = bar;
   return (
     <>
-      <Ruler what="brood" value={seen.brood8} onStep={(eighths) => tap({ kind: 'brood', eighths })} />
-      <Ruler what="food" value={seen.food8} onStep={(eighths) => tap({ kind: 'food', eighths })} />
-      <OneOf
-        legend={t('visiting.classes')}
-        quiet
-        value={seen.combClass}
-        onChoose={(combClass) => tap({ kind: 'class', combClass })}
-        options={classes.map((value) => ({ value, label: t(`visiting.class.${value}`) }))}
-      />
+      <Ruler what="brood" value={seen.brood8} />
+      <Ruler what="food" value={seen.food8} />
+      <Classes value={seen.combClass} />
     </>
   );
 }
+
+const Classes = memo(function Classes({ value }: { readonly value: CombClass | null }) {
+  const { t } = useText();
+  const { tap } = useHand();
+  return (
+    <OneOf
+      legend={t('visiting.classes')}
+      quiet
+      value={value}
+      onChoose={(combClass) => tap({ kind: 'class', combClass })}
+      options={classes.map((each) => ({ value: each, label: t(`visiting.class.${each}`) }))}
+    />
+  );
+});
 
 /** Never disabled: a thumb that finds it dead would not know why. The line above says what is missing. */
 function DownButton({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft }) {
@@ -84,34 +90,30 @@ function DownButton({ draft, bar }: { readonly draft: Draft; readonly bar: BarDr
   const next = nextPlace(draft, bar.place);
   const ready = downRefused(bar) === null;
   return (
-    <button type="button" className="visit-go" aria-disabled={!ready} onClick={() => down(draft)}>
+    <button type="button" className="visit-go" aria-disabled={!ready} onClick={down}>
       {next === null ? t('visiting.down-last') : t('visiting.down', { place: String(next) })}
     </button>
   );
 }
 
-function Foot({ draft }: { readonly draft: Draft }) {
+const Foot = memo(function Foot({ canUndo, open }: { readonly canUndo: boolean; readonly open: Panel | null }) {
   const { t } = useText();
   const { undo, notOpened, tap } = useHand();
-  const panel = (which: 'fell' | 'more') => tap({ kind: 'panel', panel: draft.panel === which ? null : which });
+  const panel = (which: 'fell' | 'more') => tap({ kind: 'panel', panel: open === which ? null : which });
   return (
     <div className="visit-grid visit-grid-4">
-      <button type="button" aria-disabled={draft.past.length === 0} onClick={undo}>
+      <button type="button" aria-disabled={!canUndo} onClick={undo}>
         {t('visiting.undo')}
       </button>
-      <button type="button" onClick={() => notOpened(draft)}>
+      <button type="button" onClick={notOpened}>
         {t('visiting.not-opened')}
       </button>
-      <button type="button" aria-expanded={draft.panel === 'fell'} onClick={() => panel('fell')}>
+      <button type="button" aria-expanded={open === 'fell'} onClick={() => panel('fell')}>
         {t('visiting.fell')}
       </button>
-      <button
-        type="button"
-        aria-expanded={draft.panel === 'more' || draft.panel === 'discard'}
-        onClick={() => panel('more')}
-      >
+      <button type="button" aria-expanded={open === 'more' || open === 'discard'} onClick={() => panel('more')}>
         {t('visiting.more')}
       </button>
     </div>
   );
-}
+});

@@ -250,6 +250,7 @@ function memoryWorld(): { readonly ports: SessionPorts; readonly journal: Map<Id
       loadDraft: (key) => Promise.resolve(shelf.has(key) ? JSON.parse(shelf.get(key) ?? '') : undefined),
       saveDraft: (key, draft) => Promise.resolve(void shelf.set(key, JSON.stringify(draft))),
       deleteDraft: (key) => Promise.resolve(void shelf.delete(key)),
+      painted: () => Promise.resolve(),
       append: (entries) => {
         for (const entry of entries) {
           assert.ok(

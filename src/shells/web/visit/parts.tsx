@@ -1,18 +1,19 @@
 /** What the visit is tapped with: steps of a ruler, one of several, more and less. Never a drag, a pinch or a long press. */
-import { type ReactNode, useId } from 'react';
+import { memo, type ReactNode, useId } from 'react';
 import { useText } from '../frame/manner.tsx';
+import { useHand } from './use-session.ts';
 
 const steps = [0, 1, 2, 3, 4, 5, 6, 7, 8] as const;
 
 interface RulerProps {
   readonly what: 'brood' | 'food';
   readonly value: number | null;
-  readonly onStep: (eighths: number) => void;
 }
 
-/** Nine touching steps: a thumb that lands between two is still on one of them. */
-export function Ruler({ what, value, onStep }: RulerProps) {
+/** Nine touching steps: a thumb that lands between two is still on one of them. Made anew only when its value changes. */
+export const Ruler = memo(function Ruler({ what, value }: RulerProps) {
   const { t } = useText();
+  const { tap } = useHand();
   const id = useId();
   const name = t(`visiting.what.${what}`);
   return (
@@ -25,7 +26,7 @@ export function Ruler({ what, value, onStep }: RulerProps) {
             type="button"
             aria-pressed={value === n}
             aria-label={t('visiting.step', { n, what: name })}
-            onClick={() => onStep(n)}
+            onClick={() => tap({ kind: what, eighths: n })}
           >
             {n}
           </button>
@@ -33,7 +34,7 @@ export function Ruler({ what, value, onStep }: RulerProps) {
       </div>
     </div>
   );
-}
+});
 
 interface OneOfProps<T extends string> {
   readonly legend: string;

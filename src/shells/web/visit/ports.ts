@@ -48,6 +48,8 @@ export interface VisitPorts {
   readonly loadDraft: (key: string) => Promise<unknown>;
   readonly saveDraft: (key: string, draft: unknown) => Promise<void>;
   readonly deleteDraft: (key: string) => Promise<void>;
+  /** Lets what was just shown be painted before work goes on. */
+  readonly painted: () => Promise<void>;
   /** Durable and idempotent by id. Null: stored. */
   readonly append: (entries: readonly Entry[]) => Promise<readonly Issue[] | null>;
   /** Asked only for a bar that was read: nothing of it is known to the screen before. */

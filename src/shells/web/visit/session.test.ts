@@ -53,6 +53,7 @@ function portsOf(world: World): SessionPorts {
       return Promise.resolve();
     },
     deleteDraft: () => Promise.resolve(void (world.kept = null)),
+    painted: () => Promise.resolve(),
     append: (entries) => {
       if (world.append === 'die before') return new Promise(() => undefined);
       if (world.append !== null && world.append !== 'die after') return Promise.resolve(world.append);

@@ -31,7 +31,7 @@ export interface Session {
   readonly discard: () => Promise<void>;
 }
 
-export type SessionPorts = Pick<VisitPorts, 'loadDraft' | 'saveDraft' | 'deleteDraft' | 'append'>;
+export type SessionPorts = Pick<VisitPorts, 'loadDraft' | 'saveDraft' | 'deleteDraft' | 'append' | 'painted'>;
 
 export function createSession(ports: SessionPorts, key: string): Session {
   const listeners = new Set<() => void>();
@@ -55,6 +55,8 @@ export function createSession(ports: SessionPorts, key: string): Session {
 
   async function flush(): Promise<void> {
     if (state.phase !== 'open' || state.draft.outbox.length === 0) return finish();
+    // The next bar is shown first: its entry is safe in the draft already.
+    await ports.painted();
     const sent = state.draft.outbox;
     const issues = await appended(ports, sent);
     if (state.phase !== 'open') return;

@@ -35,6 +35,7 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
       loadDraft: (key) => model.drafts.get(key),
       saveDraft: (key, draft) => model.drafts.put(key, draft),
       deleteDraft: (key) => model.drafts.remove(key),
+      painted,
       append: async (entries) => {
         const taken = await model.take(entries);
         return taken.ok ? null : taken.issues;
@@ -46,4 +47,17 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
     }),
     [model, yard, observer, today, manner, trough, overrides, name, phone],
   );
+}
+
+const longestFrameMs = 100;
+
+/** A page that is not looked at paints nothing: then a moment is enough. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => {
+    const timer = setTimeout(resolve, longestFrameMs);
+    requestAnimationFrame(() => {
+      clearTimeout(timer);
+      setTimeout(resolve);
+    });
+  });
 }

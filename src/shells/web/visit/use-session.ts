@@ -15,8 +15,9 @@ export interface Hand {
   readonly view: ColonyView;
   readonly session: Session;
   readonly tap: (by: Tap) => void;
-  readonly down: (draft: Draft) => void;
-  readonly notOpened: (draft: Draft) => void;
+  /** Of the bar that is in the hand when it is tapped. */
+  readonly down: () => void;
+  readonly notOpened: () => void;
   readonly undo: () => void;
   readonly go: (place: number) => void;
   readonly fell: (place: number) => void;
@@ -49,6 +50,10 @@ export function useNewHand(ports: VisitPorts, view: ColonyView, session: Session
 function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
   const tap = (by: Tap) => void session.tap(by);
   const { newId, manner } = ports;
+  const draftNow = () => {
+    const state = session.state();
+    return state.phase === 'open' ? state.draft : null;
+  };
   const stamp = () => {
     const { noted, at } = ports.now();
     return { noted, at };
@@ -60,14 +65,16 @@ function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
     view,
     session,
     tap,
-    down: (draft) => {
-      const { bar } = draft;
-      if (bar === null || downRefused(bar) !== null) return;
+    down: () => {
+      const draft = draftNow();
+      const bar = draft?.bar ?? null;
+      if (draft === null || bar === null || downRefused(bar) !== null) return;
       const expected = ports.expect(view, readingOf(draft, bar.place, bar.seen));
       const words = { note: noteOf(bar), why: text('visiting.correct-why', {}, manner) };
       tap({ kind: 'down', entry: bar.entry, next: newId(), noteId: newId(), stamp: stamp(), words, expected });
     },
-    notOpened: ({ bar }) => {
+    notOpened: () => {
+      const bar = draftNow()?.bar ?? null;
       if (bar === null) return;
       tap({
         kind: 'not opened',
