@@ -1,10 +1,13 @@
 /** The film: every visit under the last, combs traced between their places; and the marks it is drawn with. */
-import type { ColonyView } from '../../../colony/view.ts';
+import { type SyntheticEvent, useState } from 'react';
+import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import { formatDay } from '../../../words/format-day.ts';
 import { Drawn } from '../frame/drawn.tsx';
 import { useDrawings } from '../frame/drawings.ts';
 import { useText } from '../frame/manner.tsx';
 import { useWide } from '../frame/wide.ts';
+import { earlierFilm } from '../model/engine.ts';
+import { useYard } from '../model/use-yard.tsx';
 import { MarksLegend } from '../handbook/marks-legend.tsx';
 
 /** More than this and the first screen of a colony takes too long to draw; the rest is one tap away. */
@@ -15,6 +18,7 @@ export function Film({ view }: { readonly view: ColonyView }) {
   const { film } = useDrawings();
   const atOnce = useWide() ? framesAtOnce.wide : framesAtOnce.narrow;
   const recent = view.film.slice(-atOnce);
+  const total = useYard().aside.filmLengths[view.colony] ?? view.film.length;
   const [first, last] = [recent[0], recent.at(-1)];
   return (
     <section>
@@ -25,7 +29,7 @@ export function Film({ view }: { readonly view: ColonyView }) {
         </p>
       )}
       {view.film.length === 0 ? <p>{t('film.none')}</p> : <Drawn svg={film(view, recent)} className="drawn film" />}
-      {view.film.length <= atOnce ? null : <Earlier view={view} count={view.film.length - atOnce} />}
+      {total <= recent.length ? null : <Earlier view={view} shown={recent.length} count={total - recent.length} />}
       <details>
         <summary>{t('film.marks')}</summary>
         <MarksLegend />
@@ -34,13 +38,28 @@ export function Film({ view }: { readonly view: ColonyView }) {
   );
 }
 
-function Earlier({ view, count }: { readonly view: ColonyView; readonly count: number }) {
+interface EarlierProps {
+  readonly view: ColonyView;
+  /** Strips that stand above already. */
+  readonly shown: number;
+  readonly count: number;
+}
+
+function Earlier({ view, shown, count }: EarlierProps) {
   const { t } = useText();
   const { film } = useDrawings();
+  const [before, setBefore] = useState<readonly FilmFrame[] | null>(null);
+  const frames = before === null ? [] : [...before, ...view.film.slice(0, -shown)];
+
+  function open(event: SyntheticEvent<HTMLDetailsElement>): void {
+    if (event.currentTarget.open && before === null) void earlierFilm(view.colony).then(setBefore, () => setBefore([]));
+  }
+
   return (
-    <details>
+    <details onToggle={open}>
       <summary>{t('film.earlier', { count })}</summary>
-      <Drawn svg={film(view, view.film.slice(0, count))} className="drawn film" />
+      {before === null ? <p className="soft">{t('frame.working')}</p> : null}
+      {frames.length === 0 ? null : <Drawn svg={film(view, frames)} className="drawn film" />}
     </details>
   );
 }

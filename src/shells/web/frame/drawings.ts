@@ -49,6 +49,7 @@ export function useDrawings(): Drawings {
           density: 'far',
           width: 360,
           height: 150,
+          ...(textSize === null || !wide ? {} : { textSize: textSize / 2 }),
           lens: lensAround(place, view.hiveBars),
           current: place,
           numbers: true,

@@ -3,6 +3,7 @@
  * no tap waits for it. The worker keeps the entries that it has been given; only new ones are sent.
  */
 import type { Entry, Id } from '../../../journal/entry.ts';
+import type { FilmFrame } from '../../../colony/view.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Manner } from '../../../words/say.ts';
 import type { EngineAnswer, EngineQuestion, HistoryPoint, Issued, ReadFile, Shown } from './shown.ts';
@@ -50,6 +51,11 @@ export function pointOf(colony: Id, day: Day): Promise<HistoryPoint | null> {
 /** Advice and forecast of a colony by the entries of the last picture, as bodies of entries. */
 export function issuedFor(colony: Id, day: Day, manner: Manner): Promise<Issued> {
   return ask<Issued>({ number: ++asked, ask: 'issued', colony, day, manner });
+}
+
+/** The strips of a colony's film that the last picture left out, oldest first. */
+export function earlierFilm(colony: Id): Promise<readonly FilmFrame[]> {
+  return ask<readonly FilmFrame[]>({ number: ++asked, ask: 'film', colony });
 }
 
 /** The entries of a file of JSON lines, and every line that is none. */

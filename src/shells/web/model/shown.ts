@@ -1,6 +1,7 @@
 /** What the worker and the screens say to each other: plain data, safe to store and to send. */
 import type { Picture } from '../../../apiary.ts';
 import type { OpeningHours } from '../../../apiary/round-day.ts';
+import type { FilmFrame } from '../../../colony/view.ts';
 import type { Contact, Observer } from '../../../colony/state.ts';
 import type { Ink } from '../../../hive/contents.ts';
 import type { Hive, Measurement } from '../../../hive/state.ts';
@@ -30,6 +31,8 @@ export interface Aside {
   readonly names: Readonly<Record<Id, string>>;
   /** The reign in force of each colony. */
   readonly queens: Readonly<Record<Id, { readonly queen: Id; readonly mark: string | null }>>;
+  /** Strips of each colony's film in all; the Picture that is sent holds the last few, the rest is asked for. */
+  readonly filmLengths: Readonly<Record<Id, number>>;
   /** Entries that are taken back. */
   readonly struck: readonly Id[];
   /** Entries that two people corrected without knowing of each other; the last correction is used until it is settled. */
@@ -62,6 +65,9 @@ export interface Shown {
   readonly roundDay: RoundDay;
 }
 
+/** Strips that are sent with a Picture: ten years of thirty hives would be too heavy to send and to keep. */
+export const filmAtOnce = 8;
+
 /** The minutes that the keeper can choose from. */
 export const minuteChoices = [15, 30, 60, 90, 120] as const;
 
@@ -87,6 +93,8 @@ export type EngineQuestion =
   | { readonly number: number; readonly ask: 'point'; readonly day: Day; readonly colony: Id }
   /** Advice and forecast of a colony as bodies of entries, by the last picture. */
   | { readonly number: number; readonly ask: 'issued'; readonly day: Day; readonly colony: Id; readonly manner: Manner }
+  /** The earlier strips of a colony's film, as the last picture had them. */
+  | { readonly number: number; readonly ask: 'film'; readonly colony: Id }
   /** Reads a file of entries; nothing is kept. */
   | { readonly number: number; readonly ask: 'read'; readonly text: string };
 
@@ -103,7 +111,7 @@ export interface ReadFile {
   readonly notes: readonly Issue[];
 }
 
-export type EngineValue = Shown | HistoryPoint | ReadFile | Issued | null;
+export type EngineValue = Shown | readonly FilmFrame[] | HistoryPoint | ReadFile | Issued | null;
 
 export type EngineAnswer =
   | { readonly number: number; readonly ok: true; readonly answer: EngineValue }

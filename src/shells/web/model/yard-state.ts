@@ -72,6 +72,7 @@ export const noAside: Aside = {
   overrides: [],
   names: {},
   queens: {},
+  filmLengths: {},
   struck: [],
   conflicts: [],
   notUnderstood: [],

@@ -1,5 +1,5 @@
 /** What the journal says beside the Picture: people, boxes, own figures, names, and what became of single entries. */
-import type { Apiary } from '../../../apiary.ts';
+import type { Apiary, Picture } from '../../../apiary.ts';
 import { value } from '../../../apiary/handbook.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
@@ -10,7 +10,7 @@ import type { Aside } from '../model/shown.ts';
 
 const kinds = kindMap(allKinds);
 
-export function asideOf(apiary: Apiary, entries: readonly Entry[]): Aside {
+export function asideOf(apiary: Apiary, entries: readonly Entry[], picture: Picture): Aside {
   const { state } = apiary;
   return {
     observers: [...state.observers.values()],
@@ -21,6 +21,7 @@ export function asideOf(apiary: Apiary, entries: readonly Entry[]): Aside {
     overrides: state.overrides.map((one) => ({ ...one })),
     names: namesOf(apiary),
     queens: queensOf(apiary),
+    filmLengths: Object.fromEntries(picture.colonies.map((view) => [view.colony, view.film.length])),
     struck: [...apiary.struck],
     conflicts: apiary.conflicts.map(({ target, amendments }) => ({ target, amendments })),
     notUnderstood: entries

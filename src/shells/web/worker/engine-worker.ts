@@ -1,6 +1,6 @@
 /** The engine's side of the talk: keeps the entries, folds them, makes the Picture of the day that is asked for. */
 import * as z from 'zod/mini';
-import { type Apiary, pictureOf, readJournal } from '../../../apiary.ts';
+import { type Apiary, type Picture, pictureOf, readJournal } from '../../../apiary.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
 import { viewOf } from '../../../apiary/views.ts';
 import { readJournal as readFile } from '../../../journal/check-journal.ts';
@@ -8,7 +8,9 @@ import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { addTogether } from '../../../numbers/range.ts';
 import type { Manner } from '../../../words/say.ts';
+import type { FilmFrame } from '../../../colony/view.ts';
 import type { EngineAnswer, EngineQuestion, EngineValue, HistoryPoint, Issued } from '../model/shown.ts';
+import { filmAtOnce } from '../model/shown.ts';
 import { asideOf } from './aside-of.ts';
 import { roundDayOf } from './round-day-of.ts';
 
@@ -22,6 +24,7 @@ interface Self {
 const own = self as unknown as Self;
 const ever = '9999-12-31';
 let entries: Entry[] = [];
+let last: Picture | null = null;
 let folded: { readonly until: string; readonly count: number; readonly apiary: Apiary } | null = null;
 
 own.onmessage = ({ data }) => {
@@ -39,6 +42,7 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
     const { entries: found, faults, notes } = readFile(question.text, allKinds);
     return { entries: found, faults, notes };
   }
+  if (question.ask === 'film') return earlierFilm(question.colony);
   if (question.ask === 'issued') return issued(question.colony, question.day, question.manner);
   if (question.ask === 'point') return point(question.colony, question.day);
   if (question.afresh) {
@@ -48,7 +52,17 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   for (const entry of question.entries) entries.push(entry);
   const apiary = apiaryOn(question.day);
   const picture = pictureOf(apiary, question.day);
-  return { picture, aside: asideOf(apiary, entries), roundDay: roundDayOf(apiary, picture) };
+  last = picture;
+  return { picture: light(picture), aside: asideOf(apiary, entries, picture), roundDay: roundDayOf(apiary, picture) };
+}
+
+/** Without the earlier strips of the films. */
+function light(picture: Picture): Picture {
+  return { ...picture, colonies: picture.colonies.map((view) => ({ ...view, film: view.film.slice(-filmAtOnce) })) };
+}
+
+function earlierFilm(colony: Id): readonly FilmFrame[] {
+  return last?.colonies.find((view) => view.colony === colony)?.film.slice(0, -filmAtOnce) ?? [];
 }
 
 /** The journal folded to the end of a day; the last one is kept, because it is asked for again at once. */
