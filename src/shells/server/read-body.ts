@@ -20,7 +20,7 @@ export async function readBody<T>(c: Context, schema: z.ZodMiniType<T>): Promise
     return bad({ code: 'bad-json', path: 'body', found: `text that breaks off or is no JSON: ${shown(text.slice(-40))}`, expected: 'JSON' });
   }
   const checked = schema.safeParse(value);
-  return checked.success ? good(checked.data) : { ok: false, issues: issuesOf(checked.error.issues, value) };
+  return checked.success ? good(checked.data) : { ok: false, issues: issuesOf(checked.error.issues, value).map((issue) => (issue.path === '' ? { ...issue, path: 'body' } : issue)) };
 }
 
 function decoded(bytes: ArrayBuffer): string | null {
