@@ -45,14 +45,7 @@ function assetsIntoServiceWorker(): Plugin {
   };
 }
 
-const fixed = [
-  '/manifest.webmanifest',
-  '/icon.svg',
-  '/icon-180.png',
-  '/icon-192.png',
-  '/icon-512.png',
-  '/icon-maskable-512.png',
-];
+const fixed = ['/manifest.webmanifest', '/icon.svg', '/icon-180.png', '/icon-192.png', '/icon-512.png', '/icon-maskable-512.png'];
 
 export default defineConfig({
   root: 'src/shells/web',

@@ -1,7 +1,6 @@
 /** Starts the screens: opens the book that was open last, and keeps the service worker up to date. */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import * as z from 'zod/mini';
 import { App } from './frame/app.tsx';
 import { PreferencesProvider } from './frame/manner.tsx';
 import { around } from './model/around.ts';
@@ -18,9 +17,6 @@ import './styles/round.css';
 import './styles/colony.css';
 import './styles/books.css';
 import './styles/print.css';
-
-// The server's content policy forbids code made from text, which zod would otherwise try.
-z.config({ jitless: true });
 
 watchInstallOffers();
 const model = createYardModel(around);

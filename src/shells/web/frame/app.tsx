@@ -1,11 +1,10 @@
 /**
- * The whole of the screens: which one stands where. Round and Colony are in the first load, the
- * visit and the books (sums, handbook, journal, settings) come when they are asked for.
+ * The whole of the screens: which one stands where. The round is in the first load; everything else
+ * comes when it is asked for, from the device itself once the program is kept there.
  */
 import { lazy, Suspense } from 'react';
 import { Redirect, Route, Router, Switch, useLocation, useRoute } from 'wouter';
 import { sharedDefs } from '../../../sheets/marks.ts';
-import { ColonyScreen } from '../colony/colony-screen.tsx';
 import { useYard } from '../model/use-yard.tsx';
 import { RoundScreen } from '../round/round-screen.tsx';
 import { Boundary } from './boundary.tsx';
@@ -17,18 +16,13 @@ import { Screen } from './screen.tsx';
 import { Standing } from './standing.tsx';
 import { useWide } from './wide.ts';
 
+const ColonyScreen = lazy(() => import('../colony/colony-screen.tsx').then((file) => ({ default: file.ColonyScreen })));
 const StartScreen = lazy(() => import('../start/start-screen.tsx').then((file) => ({ default: file.StartScreen })));
 const VisitScreen = lazy(() => import('../visit/visit-screen.tsx').then((file) => ({ default: file.VisitScreen })));
 const SumsScreen = lazy(() => import('../sums/sums-screen.tsx').then((file) => ({ default: file.SumsScreen })));
-const HandbookScreen = lazy(() =>
-  import('../handbook/handbook-screen.tsx').then((file) => ({ default: file.HandbookScreen })),
-);
-const JournalScreen = lazy(() =>
-  import('../journal/journal-screen.tsx').then((file) => ({ default: file.JournalScreen })),
-);
-const SettingsScreen = lazy(() =>
-  import('../settings/settings-screen.tsx').then((file) => ({ default: file.SettingsScreen })),
-);
+const HandbookScreen = lazy(() => import('../handbook/handbook-screen.tsx').then((file) => ({ default: file.HandbookScreen })));
+const JournalScreen = lazy(() => import('../journal/journal-screen.tsx').then((file) => ({ default: file.JournalScreen })));
+const SettingsScreen = lazy(() => import('../settings/settings-screen.tsx').then((file) => ({ default: file.SettingsScreen })));
 
 export function App() {
   return (
@@ -133,15 +127,14 @@ function RoundAndColony({ colony }: { readonly colony: string | null }) {
   const wide = useWide();
   const { picture } = useYard();
   const chosen = colony ?? picture?.round[0]?.colony ?? null;
-  if (!wide)
-    return colony === null ? <RoundScreen chosen={null} takesFocus /> : <ColonyScreen colony={colony} takesFocus />;
+  if (!wide) return colony === null ? <RoundScreen chosen={null} takesFocus /> : <ColonyScreen colony={colony} takesFocus />;
   return (
     <div className="twofold">
       <section>
         <RoundScreen chosen={chosen} takesFocus={colony === null} />
       </section>
       <section>
-        {chosen === null ? null : <ColonyScreen key={chosen} colony={chosen} takesFocus={colony !== null} />}
+        <Suspense>{chosen === null ? null : <ColonyScreen key={chosen} colony={chosen} takesFocus={colony !== null} />}</Suspense>
       </section>
     </div>
   );

@@ -116,8 +116,7 @@ export function stripLabel(view: ColonyView, t: Wording['t']): string {
   const combs = view.bars.filter((bar) => bar.kind !== 'bare').length;
   const brood = view.bars.filter(
     (bar) =>
-      bar.shares !== null &&
-      bar.shares.egg + bar.shares.larva + bar.shares.sealed + bar.shares.emerging + bar.shares.drone > 0,
+      bar.shares !== null && bar.shares.egg + bar.shares.larva + bar.shares.sealed + bar.shares.emerging + bar.shares.drone > 0,
   );
   const unknown = view.bars.filter((bar) => bar.kind === 'unknown').length;
   const parts = [

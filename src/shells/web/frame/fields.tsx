@@ -51,18 +51,7 @@ interface TextFieldProps {
 }
 
 export function TextField(props: TextFieldProps) {
-  const {
-    label,
-    value,
-    onChange,
-    hint,
-    fault,
-    type = 'text',
-    unit,
-    inputMode,
-    autoComplete = 'off',
-    long = false,
-  } = props;
+  const { label, value, onChange, hint, fault, type = 'text', unit, inputMode, autoComplete = 'off', long = false } = props;
   const numeric = inputMode === 'decimal' || inputMode === 'numeric';
   return (
     <Field label={label} hint={hint} fault={fault}>

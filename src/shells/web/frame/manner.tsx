@@ -58,8 +58,5 @@ export interface Wording {
 
 export function useText(): Wording {
   const manner = useManner();
-  return useMemo(
-    () => ({ t: (key, slots) => text(key, slots, manner), say: (saying) => say(saying, manner), manner }),
-    [manner],
-  );
+  return useMemo(() => ({ t: (key, slots) => text(key, slots, manner), say: (saying) => say(saying, manner), manner }), [manner]);
 }

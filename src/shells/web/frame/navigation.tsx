@@ -21,9 +21,7 @@ export function Navigation() {
       </span>
       {ways.map(({ path, also, key }) => {
         const here =
-          location === path ||
-          (path !== '/' && location.startsWith(path)) ||
-          (also !== null && location.startsWith(also));
+          location === path || (path !== '/' && location.startsWith(path)) || (also !== null && location.startsWith(also));
         return (
           <Link key={path} href={path} aria-current={here ? 'page' : undefined}>
             {t(key)}

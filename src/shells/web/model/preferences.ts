@@ -2,39 +2,45 @@
  * How this device shows things: theme, units, clock, who holds it, which book is open. Kept on the
  * device and not in the journal, because two people with one yard may want different things.
  */
-import * as z from 'zod/mini';
-import { idSchema } from '../../../journal/entry.ts';
+import type { Id } from '../../../journal/entry.ts';
 
 export const themes = ['paper', 'dusk', 'sun'] as const;
 export type Theme = (typeof themes)[number];
+const unitSystems = ['metric', 'US'] as const;
+const clocks = [24, 12] as const;
+const books = ['own', 'demo'] as const;
+export type Book = (typeof books)[number];
 
-const preferencesSchema = z.object({
-  theme: z.catch(z.enum(themes), 'paper'),
-  units: z.catch(z.enum(['metric', 'US']), 'metric'),
-  hours: z.catch(z.union([z.literal(24), z.literal(12)]), 24),
-  minutes: z.catch(z.int().check(z.minimum(0), z.maximum(600)), 90),
+export interface Preferences {
+  readonly theme: Theme;
+  readonly units: (typeof unitSystems)[number];
+  readonly hours: (typeof clocks)[number];
+  /** Minutes that the keeper usually has for a round. */
+  readonly minutes: number;
   /** The observer who holds this device, by book. */
-  observers: z.catch(z.record(z.string(), idSchema), {}),
-  book: z.catch(z.nullable(z.enum(['own', 'demo'])), null),
+  readonly observers: Readonly<Partial<Record<Book, Id>>>;
+  readonly book: Book | null;
   /** The yard id that a book with an empty journal will have. */
-  yard: z.catch(z.nullable(idSchema), null),
-});
-
-export type Preferences = z.infer<typeof preferencesSchema>;
-export type Book = 'own' | 'demo';
+  readonly yard: Id | null;
+}
 
 const key = 'festoon.preferences';
+const usualMinutes = 90;
+const id = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 
-/** What was kept, with a plain value for whatever is missing or damaged. */
+/** What was kept, with a plain value for whatever is missing or damaged. Read by hand: the first load has no room for a schema library. */
 export function readPreferences(): Preferences {
-  let found: unknown = {};
-  try {
-    found = JSON.parse(localStorage.getItem(key) ?? '{}');
-  } catch {
-    found = {};
-  }
-  const record = typeof found === 'object' && found !== null ? found : {};
-  return preferencesSchema.parse(record);
+  const kept = record(parsed());
+  const observers = record(kept['observers']);
+  return {
+    theme: oneOf(themes, kept['theme']) ?? 'paper',
+    units: oneOf(unitSystems, kept['units']) ?? 'metric',
+    hours: oneOf(clocks, kept['hours']) ?? 24,
+    minutes: typeof kept['minutes'] === 'number' ? kept['minutes'] : usualMinutes,
+    observers: Object.fromEntries(books.flatMap((book) => (isId(observers[book]) ? [[book, observers[book]]] : []))),
+    book: oneOf(books, kept['book']),
+    yard: isId(kept['yard']) ? kept['yard'] : null,
+  };
 }
 
 /** False when the browser does not let us keep them; they then hold until the page is closed. */
@@ -45,4 +51,24 @@ export function keepPreferences(preferences: Preferences): boolean {
   } catch {
     return false;
   }
+}
+
+function parsed(): unknown {
+  try {
+    return JSON.parse(localStorage.getItem(key) ?? '{}');
+  } catch {
+    return {};
+  }
+}
+
+function record(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
+}
+
+function oneOf<T>(these: readonly T[], value: unknown): T | null {
+  return these.find((one) => one === value) ?? null;
+}
+
+function isId(value: unknown): value is Id {
+  return typeof value === 'string' && id.test(value);
 }

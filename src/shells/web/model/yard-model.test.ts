@@ -39,8 +39,7 @@ function world(part: Partial<Around> = {}): World {
       asked.push({ entries: entries.length, day });
       return Promise.resolve(shownOf(entries, day));
     },
-    issuedFor: (colony) =>
-      Promise.resolve({ advice: { colony, kind: 'advice' }, forecast: { colony, kind: 'forecast' } }),
+    issuedFor: (colony) => Promise.resolve({ advice: { colony, kind: 'advice' }, forecast: { colony, kind: 'forecast' } }),
     demoEntries: () => Promise.resolve([]),
     now: () => now,
     observerOf: (book) => observers.get(book) ?? null,

@@ -10,18 +10,7 @@ import { localTime } from './clock.ts';
 import { newId, type Note } from './notes.ts';
 import type { Book } from './preferences.ts';
 import type { Shown } from './shown.ts';
-import {
-  append,
-  type Counted,
-  demoIsWhole,
-  heard,
-  join,
-  keepDemo,
-  readNew,
-  refresh,
-  take,
-  zoneOf,
-} from './yard-entries.ts';
+import { append, type Counted, demoIsWhole, heard, join, keepDemo, readNew, refresh, take, zoneOf } from './yard-entries.ts';
 import { type Around, noAside, noRoundDay, type YardState } from './yard-state.ts';
 import type { Shelf, YardStore } from './yard-store.ts';
 import { compute } from './yard-picture.ts';

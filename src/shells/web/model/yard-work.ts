@@ -1,5 +1,5 @@
 /** The working memory of one yard's model, and the few steps on it that everything else is made of. */
-import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
+import type { Entry, Id } from '../../../journal/entry.ts';
 import type { Around, YardState } from './yard-state.ts';
 import type { YardStore } from './yard-store.ts';
 
@@ -42,7 +42,7 @@ export function schedule(work: Work): void {
 
 export function noteVisit(work: Work, entry: Entry): void {
   const { colony } = entry.body as { readonly colony?: unknown };
-  if (entry.kind !== 'visit' || entry.by !== work.state.observer || dayOf(entry.at) !== work.state.today) return;
+  if (entry.kind !== 'visit' || entry.by !== work.state.observer || !entry.at.startsWith(work.state.today)) return;
   if (typeof colony === 'string') work.justVisited.add(colony);
 }
 

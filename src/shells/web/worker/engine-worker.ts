@@ -3,7 +3,6 @@ import * as z from 'zod/mini';
 import { type Apiary, type Picture, pictureOf, readJournal } from '../../../apiary.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
 import { viewOf } from '../../../apiary/views.ts';
-import { readJournal as readFile } from '../../../journal/check-journal.ts';
 import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { addTogether } from '../../../numbers/range.ts';
@@ -39,6 +38,7 @@ own.onmessage = ({ data }) => {
 
 async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   if (question.ask === 'read') {
+    const { readJournal: readFile } = await import('../../../journal/check-journal.ts');
     const { entries: found, faults, notes } = readFile(question.text, allKinds);
     return { entries: found, faults, notes };
   }
