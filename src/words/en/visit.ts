@@ -38,7 +38,7 @@ export const visit = {
   'visiting.not-now': 'Not now',
   'visiting.start-caution':
     'Stings happen: veil on, a phone within reach. Trouble with breathing or faintness is an emergency, call for help at once.',
-  'visiting.advised-shut': 'The advice for today is to leave it shut: {why}',
+  'visiting.advised-shut': 'Advice for today: {why}',
 
   'visiting.brood': 'Brood, of eight',
   'visiting.food': 'Food, of eight',
@@ -153,8 +153,7 @@ export const visit = {
   'visiting.row-count': 'Bars in this bay, counted now',
   'visiting.row-as-said': '{n|One bar|# bars}, as it should be',
   'visiting.row-counted': 'counted',
-  'visiting.stale':
-    'The hive was opened on {day}. All of this belongs to that day; close it here, then begin a new visit.',
+  'visiting.stale': 'The hive was opened on {day}. All of this belongs to that day; close it here, then begin a new visit.',
   'visiting.row-differs':
     'Counted {counted}; by the journal and today’s changes there should be {expected}. Count again, or set what changed.',
   'visiting.row-left': '{read|One bar|# bars} read, {left|one|#} not opened. Those stay unknown.',

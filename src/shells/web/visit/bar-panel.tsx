@@ -126,11 +126,7 @@ function NotePanel({ bar }: PanelProps) {
     <>
       <label>
         <span className="visit-label">{t('visiting.note-asked', { place: String(bar.place) })}</span>
-        <textarea
-          value={bar.note}
-          maxLength={600}
-          onChange={(event) => tap({ kind: 'note', text: event.target.value })}
-        />
+        <textarea value={bar.note} maxLength={600} onChange={(event) => tap({ kind: 'note', text: event.target.value })} />
       </label>
       <BackButton />
     </>

@@ -18,8 +18,7 @@ export function ClosingColony({ draft, trouble }: { readonly draft: Draft; reado
   const { closing, visitKind } = draft;
   const cellsSeen = draft.read.some((row) => row.seen.cellsLooked === 'seen');
   const bees = (by: 1 | -1) => {
-    const value =
-      closing.beesBars === null ? draft.read.length : Math.min(draft.hiveBars, Math.max(0, closing.beesBars + by));
+    const value = closing.beesBars === null ? draft.read.length : Math.min(draft.hiveBars, Math.max(0, closing.beesBars + by));
     tap({ kind: 'count', what: 'beesBars', value });
   };
   return (

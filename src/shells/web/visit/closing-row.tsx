@@ -48,22 +48,20 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
       {dayOf(draft.began) === ports.today ? null : (
         <p className="visit-stop">{t('visiting.stale', { day: daySlot(dayOf(draft.began)) })}</p>
       )}
-      <p role="status">
-        {left === 0
-          ? t('visiting.row-all', { read: draft.read.length })
-          : t('visiting.row-left', { read: draft.read.length, left })}
-      </p>
+      {differs ? (
+        <p className="visit-stop" role="alert">
+          {t('visiting.row-differs', { counted: closing.barsCounted ?? 0, expected })}
+        </p>
+      ) : (
+        <p role="status">
+          {left === 0
+            ? t('visiting.row-all', { read: draft.read.length })
+            : t('visiting.row-left', { read: draft.read.length, left })}
+        </p>
+      )}
       <h2>{t('visiting.row')}</h2>
-      <Stepper
-        what={t('visiting.row-given')}
-        value={closing.given}
-        onStep={(by) => tap({ kind: 'row', what: 'given', by })}
-      />
-      <Stepper
-        what={t('visiting.row-taken')}
-        value={closing.taken}
-        onStep={(by) => tap({ kind: 'row', what: 'taken', by })}
-      />
+      <Stepper what={t('visiting.row-given')} value={closing.given} onStep={(by) => tap({ kind: 'row', what: 'given', by })} />
+      <Stepper what={t('visiting.row-taken')} value={closing.taken} onStep={(by) => tap({ kind: 'row', what: 'taken', by })} />
       {bay.follower === 'last' ? (
         <Stepper
           what={t('visiting.row-follower')}
@@ -83,11 +81,6 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
         </button>
         <Stepper what={t('visiting.row-counted')} value={closing.barsCounted} onStep={count} />
       </div>
-      {differs ? (
-        <p className="visit-stop" role="alert">
-          {t('visiting.row-differs', { counted: closing.barsCounted ?? 0, expected })}
-        </p>
-      ) : null}
     </Shell>
   );
 }

@@ -17,8 +17,7 @@ export function Facts({ draft, bar }: { readonly draft: Draft; readonly bar: Bar
   const { t } = useText();
   const { tap } = useHand();
   const { seen } = bar;
-  const counted =
-    seen.cells === null ? null : seen.cells.open + seen.cells.sealed + seen.cells.torn + seen.cells.emerged;
+  const counted = seen.cells === null ? null : seen.cells.open + seen.cells.sealed + seen.cells.torn + seen.cells.emerged;
   const stop = draft.panel?.startsWith('sign') === true;
   const facts: readonly {
     readonly fact: Fact;

@@ -60,7 +60,7 @@ function GoTo({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft })
   const step = (by: 1 | -1) => setPlace((before) => Math.min(to, Math.max(from, before + by)));
   return (
     <div className="visit-grid visit-grid-2">
-      <Stepper what={t('visiting.go-place')} value={place} onStep={step} />
+      <Stepper named what={t('visiting.go-place')} value={place} onStep={step} />
       <button type="button" aria-disabled={bar.touched || place === bar.place} onClick={() => go(place)}>
         {bar.touched ? t('visiting.in-hand', { place: String(bar.place) }) : t('visiting.go', { place: String(place) })}
       </button>
@@ -74,9 +74,7 @@ function Discard({ draft }: { readonly draft: Draft }) {
   return (
     <>
       <h2>{t('visiting.discard')}</h2>
-      <p>
-        {draft.read.length === 0 ? t('visiting.discard-none') : t('visiting.discard-asked', { n: draft.read.length })}
-      </p>
+      <p>{draft.read.length === 0 ? t('visiting.discard-none') : t('visiting.discard-asked', { n: draft.read.length })}</p>
       <div className="visit-grid visit-grid-2">
         <button type="button" onClick={() => void session.discard()}>
           {t('visiting.discard-yes')}

@@ -46,14 +46,7 @@ interface OneOfProps<T extends string> {
   readonly columns?: number;
 }
 
-export function OneOf<T extends string>({
-  legend,
-  quiet = false,
-  value,
-  options,
-  onChoose,
-  columns = 3,
-}: OneOfProps<T>) {
+export function OneOf<T extends string>({ legend, quiet = false, value, options, onChoose, columns = 3 }: OneOfProps<T>) {
   const id = useId();
   return (
     <div role="group" aria-labelledby={id}>
@@ -62,12 +55,7 @@ export function OneOf<T extends string>({
       </h2>
       <div className={`visit-grid visit-grid-${columns}`}>
         {options.map((option) => (
-          <button
-            key={option.value}
-            type="button"
-            aria-pressed={option.value === value}
-            onClick={() => onChoose(option.value)}
-          >
+          <button key={option.value} type="button" aria-pressed={option.value === value} onClick={() => onChoose(option.value)}>
             {option.label}
           </button>
         ))}
@@ -81,11 +69,13 @@ interface StepperProps {
   readonly value: number | null;
   /** Shown instead of the number while there is none. */
   readonly unset?: string;
+  /** The name before the number: "place 8". */
+  readonly named?: boolean;
   readonly onStep: (by: 1 | -1) => void;
   readonly children?: ReactNode;
 }
 
-export function Stepper({ what, value, unset = '–', onStep, children }: StepperProps) {
+export function Stepper({ what, value, unset = '–', named = false, onStep, children }: StepperProps) {
   const { t } = useText();
   return (
     <div className="visit-stepper" role="group" aria-label={what}>
@@ -93,7 +83,8 @@ export function Stepper({ what, value, unset = '–', onStep, children }: Steppe
         −
       </button>
       <span>
-        <b>{value ?? unset}</b> <span>{children ?? what}</span>
+        {named ? <span>{what} </span> : null}
+        <b>{value ?? unset}</b> {named ? null : <span>{children ?? what}</span>}
       </span>
       <button type="button" aria-label={t('visiting.more-of', { what })} onClick={() => onStep(1)}>
         +

@@ -17,6 +17,8 @@ export function StartVisit() {
   const { t, say } = useText();
   const { view, ports, session } = useHand();
   const stop = useYard().picture?.round.find((each) => each.colony === view.colony) ?? null;
+  const advised = stop === null || stop.first === null ? [] : [stop.first, ...stop.more];
+  const shut = advised.find((advice) => advice.verb === 'leave shut') ?? null;
   const [kind, setKind] = useState(() => likelyKind(view, stop));
   const [order, setOrder] = useState<Order>('from the follower');
   const [brushed, setBrushed] = useState(false);
@@ -54,9 +56,7 @@ export function StartVisit() {
         </>
       }
     >
-      {stop?.verb === 'leave shut' && stop.first !== null ? (
-        <p className="visit-stop">{t('visiting.advised-shut', { why: say(stop.first.say) })}</p>
-      ) : null}
+      {shut === null ? null : <p className="visit-stop">{t('visiting.advised-shut', { why: say(shut.say) })}</p>}
       <OneOf
         legend={t('visiting.kind')}
         columns={2}
@@ -65,8 +65,7 @@ export function StartVisit() {
         options={kinds.map((value) => ({ value, label: t(`visiting.kind.${value}`) }))}
       />
       <p>
-        {t(`visiting.kind-about.${kind}`)}{' '}
-        {t('visiting.lifts', { n: places.length, from: String(bay.from), to: String(bay.to) })}
+        {t(`visiting.kind-about.${kind}`)} {t('visiting.lifts', { n: places.length, from: String(bay.from), to: String(bay.to) })}
       </p>
       {kind === 'glance' ? null : (
         <OneOf

@@ -83,13 +83,7 @@ function OpenVisit({ view }: { readonly view: ColonyView }) {
   );
 }
 
-function Step({
-  draft,
-  trouble,
-}: {
-  readonly draft: Draft;
-  readonly trouble: React.ComponentProps<typeof BarDesk>['trouble'];
-}) {
+function Step({ draft, trouble }: { readonly draft: Draft; readonly trouble: React.ComponentProps<typeof BarDesk>['trouble'] }) {
   switch (draft.phase) {
     case 'bars':
       return <BarDesk draft={draft} trouble={trouble} />;

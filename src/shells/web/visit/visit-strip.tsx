@@ -31,7 +31,7 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
     return () => watcher.disconnect();
   }, []);
   const { read, told, bay, closing, visit, hive } = draft;
-  const current = draft.bar?.place ?? null;
+  const current = draft.phase === 'bars' ? (draft.bar?.place ?? null) : null;
   const svg = useMemo(() => {
     const of = (row: Draft['read'][number]) => readingOf({ visit, hive }, row.place, row.seen);
     const end = rowEnd({ bay, closing });
