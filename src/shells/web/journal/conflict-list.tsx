@@ -33,8 +33,7 @@ export function ConflictList({ amendments }: { readonly amendments: ReadonlyMap<
             <ul>
               {heads.map((head, n) => (
                 <li key={head.id}>
-                  {aside.names[head.by] ?? t('entry.unnamed')}: {entrySentence(head, aside.names, manner)}{' '}
-                  {changeText(head)}
+                  {aside.names[head.by] ?? t('entry.unnamed')}: {entrySentence(head, aside.names, manner)} {changeText(head)}
                   {n === heads.length - 1 ? ` ${t('journal.in-use')}` : ''}{' '}
                   <button type="button" onClick={() => void settle(entry, head)}>
                     {t('journal.keep-this')}

@@ -50,9 +50,7 @@ export function CorrectSheet({ entry, knew, onClose }: AmendProps) {
       ...(Object.keys(typed).length === 0 ? {} : { body }),
       ...(at.trim() === entry.at ? {} : { at: at.trim() }),
     };
-    const stored = await append([
-      { kind: 'correction', corrects: entry.id, body: { ...change, why: why.trim(), knew } },
-    ]);
+    const stored = await append([{ kind: 'correction', corrects: entry.id, body: { ...change, why: why.trim(), knew } }]);
     if (stored.ok) onClose();
     else setFaults(stored.issues.map((issue) => issueText(issue, manner)));
   }
@@ -100,9 +98,7 @@ export function VoidSheet({ entry, knew, onClose }: AmendProps) {
       <WriteForm
         onDone={onClose}
         fault="journal.why-fault"
-        notes={() =>
-          why.trim() === '' ? null : [{ kind: 'void', corrects: entry.id, body: { why: why.trim(), knew } }]
-        }
+        notes={() => (why.trim() === '' ? null : [{ kind: 'void', corrects: entry.id, body: { why: why.trim(), knew } }])}
       >
         <TextField label={t('journal.why')} value={why} onChange={setWhy} />
       </WriteForm>

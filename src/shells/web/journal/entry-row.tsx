@@ -17,14 +17,16 @@ export function EntryRow({ entry, amendments, onCorrect, onVoid }: EntryRowProps
   const { aside } = useYard();
   const struck = aside.struck.includes(entry.id);
   const unknown = aside.notUnderstood.includes(entry.id);
-  const sentence = entrySentence(entry, aside.names, manner);
+  const now = aside.amended[entry.id] ?? entry;
+  const written = entrySentence(entry, aside.names, manner);
+  const sentence = entrySentence(now, aside.names, manner);
   const writer = aside.names[entry.by];
   return (
     <li>
       <details>
         <summary>
           <span>
-            <b>{formatDay(dayOf(entry.at), manner)}</b> {struck ? <s>{sentence}</s> : sentence}
+            <b>{formatDay(dayOf(now.at), manner)}</b> {struck ? <s>{sentence}</s> : sentence}
             {struck ? ` (${t('journal.taken-back')})` : amendments.length > 0 ? ` (${t('journal.corrected')})` : ''}
             {unknown ? ` (${t('journal.unknown-kind')})` : ''}
           </span>
@@ -34,6 +36,7 @@ export function EntryRow({ entry, amendments, onCorrect, onVoid }: EntryRowProps
             ? t('journal.written', { noted: notedText(entry, manner) })
             : t('journal.written-by', { name: writer, noted: notedText(entry, manner) })}
         </p>
+        {written === sentence ? null : <p className="small">{t('journal.before', { sentence: written })}</p>}
         {amendments.map((one) => (
           <p key={one.id} className="small">
             {formatDay(dayOf(one.noted), manner)}: {entrySentence(one, aside.names, manner)}

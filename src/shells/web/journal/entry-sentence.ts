@@ -55,8 +55,7 @@ const tellers: Readonly<Record<string, Teller>> = {
       },
       manner,
     ),
-  bay: ({ named, textOf, manner }) =>
-    text('entry.bay', { hive: named('hive'), from: textOf('from'), to: textOf('to') }, manner),
+  bay: ({ named, textOf, manner }) => text('entry.bay', { hive: named('hive'), from: textOf('from'), to: textOf('to') }, manner),
   bar: ({ textOf, manner }) => text('entry.bar', { mark: textOf('mark') }, manner),
   comb: ({ manner }) => text('entry.comb', {}, manner),
   placing: ({ body, manner }) => {
@@ -67,10 +66,8 @@ const tellers: Readonly<Record<string, Teller>> = {
   },
   measurement: ({ term, typed, body, manner }) =>
     text('entry.measurement', { what: term('measure', 'what'), value: typed(body['typed']) }, manner),
-  observer: ({ textOf, term, manner }) =>
-    text('entry.observer', { name: textOf('name'), role: term('role', 'role') }, manner),
-  contact: ({ textOf, term, manner }) =>
-    text('entry.contact', { role: term('contact', 'role'), name: textOf('name') }, manner),
+  observer: ({ textOf, term, manner }) => text('entry.observer', { name: textOf('name'), role: term('role', 'role') }, manner),
+  contact: ({ textOf, term, manner }) => text('entry.contact', { role: term('contact', 'role'), name: textOf('name') }, manner),
   note: ({ textOf, manner }) => text('entry.note', { text: textOf('text') }, manner),
   'day-weather': ({ typed, body, manner }) =>
     text('entry.day-weather', { low: typed(body['low']), high: typed(body['high']) }, manner),
@@ -113,16 +110,14 @@ const tellers: Readonly<Record<string, Teller>> = {
   },
   reading: ({ named, body, textOf, manner }) => {
     const face = Array.isArray(body['faces']) ? record(body['faces'][0]) : null;
-    const eighths = (value: unknown): string =>
-      typeof value === 'number' ? String(value) : text('entry.not-read', {}, manner);
+    const eighths = (value: unknown): string => (typeof value === 'number' ? String(value) : text('entry.not-read', {}, manner));
     return text(
       'entry.reading',
       { hive: named('hive'), place: textOf('place'), brood: eighths(face?.['brood8']), food: eighths(face?.['food8']) },
       manner,
     );
   },
-  look: ({ named, term, manner }) =>
-    text('entry.look', { hive: named('hive'), flight: term('write.flight', 'flight') }, manner),
+  look: ({ named, term, manner }) => text('entry.look', { hive: named('hive'), flight: term('write.flight', 'flight') }, manner),
   feeding: ({ named, term, typed, body, manner }) =>
     body['amount'] === null
       ? text('entry.feeding', { colony: named('colony'), what: term('food', 'what') }, manner)

@@ -44,10 +44,7 @@ export function ExportImport() {
   return (
     <section>
       <div className="acts">
-        <button
-          type="button"
-          onClick={() => saveFile(`${picture?.yard?.name ?? 'yard'}-${today}.jsonl`, linesOf(entries))}
-        >
+        <button type="button" onClick={() => saveFile(`${picture?.yard?.name ?? 'yard'}-${today}.jsonl`, linesOf(entries))}>
           {t('journal.export')}
         </button>
         <label className="button">

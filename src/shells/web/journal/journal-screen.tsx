@@ -32,10 +32,12 @@ export function JournalScreen() {
         entry.corrects === undefined &&
         (withReadings || entry.kind !== 'reading') &&
         (wanted === '' ||
-          entrySentence(entry, aside.names, manner).toLowerCase().includes(wanted) ||
+          entrySentence(aside.amended[entry.id] ?? entry, aside.names, manner)
+            .toLowerCase()
+            .includes(wanted) ||
           entry.at.startsWith(wanted)),
     );
-  }, [newestFirst, sought, withReadings, aside.names, manner]);
+  }, [newestFirst, sought, withReadings, aside, manner]);
   const faults = picture?.faults ?? [];
   return (
     <Screen title={t('frame.journal')} aside={t('journal.count', { count: entries.length })}>
@@ -77,11 +79,13 @@ export function JournalScreen() {
         </div>
       )}
       {correcting === null ? null : (
-        <CorrectSheet entry={correcting} knew={idsOf(amendments, correcting)} onClose={() => setCorrecting(null)} />
+        <CorrectSheet
+          entry={aside.amended[correcting.id] ?? correcting}
+          knew={idsOf(amendments, correcting)}
+          onClose={() => setCorrecting(null)}
+        />
       )}
-      {voiding === null ? null : (
-        <VoidSheet entry={voiding} knew={idsOf(amendments, voiding)} onClose={() => setVoiding(null)} />
-      )}
+      {voiding === null ? null : <VoidSheet entry={voiding} knew={idsOf(amendments, voiding)} onClose={() => setVoiding(null)} />}
     </Screen>
   );
 }

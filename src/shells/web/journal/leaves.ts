@@ -19,14 +19,10 @@ export function leavesOf(value: unknown, path = ''): readonly Leaf[] {
 
 /** A copy with what was typed: an empty text is null, a number stays a number, yes and no stay what they are. */
 export function withLeaves(value: unknown, typed: Readonly<Record<string, string>>, path = ''): unknown {
-  if (Array.isArray(value))
-    return value.map((inner, n) => withLeaves(inner, typed, path === '' ? String(n) : `${path}.${n}`));
+  if (Array.isArray(value)) return value.map((inner, n) => withLeaves(inner, typed, path === '' ? String(n) : `${path}.${n}`));
   if (typeof value === 'object' && value !== null) {
     return Object.fromEntries(
-      Object.entries(value).map(([key, inner]) => [
-        key,
-        withLeaves(inner, typed, path === '' ? key : `${path}.${key}`),
-      ]),
+      Object.entries(value).map(([key, inner]) => [key, withLeaves(inner, typed, path === '' ? key : `${path}.${key}`)]),
     );
   }
   const text = typed[path];

@@ -35,6 +35,8 @@ export interface Aside {
   readonly filmLengths: Readonly<Record<Id, number>>;
   /** Entries that are taken back. */
   readonly struck: readonly Id[];
+  /** Corrected entries as they now stand, by id. */
+  readonly amended: Readonly<Record<Id, Entry>>;
   /** Entries that two people corrected without knowing of each other; the last correction is used until it is settled. */
   readonly conflicts: readonly { readonly target: Id; readonly amendments: readonly Id[] }[];
   readonly notUnderstood: readonly Id[];

@@ -74,6 +74,7 @@ export const noAside: Aside = {
   queens: {},
   filmLengths: {},
   struck: [],
+  amended: {},
   conflicts: [],
   notUnderstood: [],
 };

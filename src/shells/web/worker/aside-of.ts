@@ -2,6 +2,7 @@
 import type { Apiary, Picture } from '../../../apiary.ts';
 import { value } from '../../../apiary/handbook.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
+import { correctEntries } from '../../../journal/correct.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import { kindMap } from '../../../journal/read-entry.ts';
 import { inBase } from '../../../numbers/units.ts';
@@ -23,11 +24,17 @@ export function asideOf(apiary: Apiary, entries: readonly Entry[], picture: Pict
     queens: queensOf(apiary),
     filmLengths: Object.fromEntries(picture.colonies.map((view) => [view.colony, view.film.length])),
     struck: [...apiary.struck],
+    amended: amendedOf(entries),
     conflicts: apiary.conflicts.map(({ target, amendments }) => ({ target, amendments })),
-    notUnderstood: entries
-      .filter((entry) => entry.version > (kinds.get(entry.kind)?.version ?? 0))
-      .map((entry) => entry.id),
+    notUnderstood: entries.filter((entry) => entry.version > (kinds.get(entry.kind)?.version ?? 0)).map((entry) => entry.id),
   };
+}
+
+function amendedOf(entries: readonly Entry[]): Readonly<Record<Id, Entry>> {
+  const targets = new Set(entries.flatMap((entry) => entry.corrects ?? []));
+  if (targets.size === 0) return {};
+  const { entries: standing } = correctEntries(entries, kinds);
+  return Object.fromEntries(standing.filter((entry) => targets.has(entry.id)).map((entry) => [entry.id, entry]));
 }
 
 function troughsOf({ state, book }: Apiary): Readonly<Record<Id, Trough>> {
@@ -43,12 +50,7 @@ function troughsOf({ state, book }: Apiary): Readonly<Record<Id, Trough>> {
 
 function namesOf({ state }: Apiary): Readonly<Record<Id, string>> {
   const names: Record<Id, string> = {};
-  for (const one of [
-    ...state.yards.values(),
-    ...state.hives.values(),
-    ...state.observers.values(),
-    ...state.colonies.values(),
-  ])
+  for (const one of [...state.yards.values(), ...state.hives.values(), ...state.observers.values(), ...state.colonies.values()])
     names[one.id] = one.name;
   return names;
 }

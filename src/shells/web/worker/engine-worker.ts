@@ -31,8 +31,7 @@ own.onmessage = ({ data }) => {
   // Nothing is awaited before a picture, so that questions are answered in the order in which they were asked.
   void answerTo(data).then(
     (answer) => own.postMessage({ number, ok: true, answer }),
-    (error: unknown) =>
-      own.postMessage({ number, ok: false, fault: error instanceof Error ? error.message : String(error) }),
+    (error: unknown) => own.postMessage({ number, ok: false, fault: error instanceof Error ? error.message : String(error) }),
   );
 };
 

@@ -32,8 +32,7 @@ own.addEventListener('install', (event) => event.waitUntil(fill().then(() => own
 own.addEventListener('activate', (event) => event.waitUntil(forgetOld().then(() => own.clients.claim())));
 own.addEventListener('fetch', (event) => {
   const address = new URL(event.request.url);
-  if (event.request.method !== 'GET' || address.origin !== own.location.origin || address.pathname.startsWith('/api'))
-    return;
+  if (event.request.method !== 'GET' || address.origin !== own.location.origin || address.pathname.startsWith('/api')) return;
   event.respondWith(event.request.mode === 'navigate' ? page(event.request) : asset(event.request));
 });
 
@@ -45,9 +44,7 @@ async function fill(): Promise<void> {
 
 async function forgetOld(): Promise<void> {
   const names = await caches.keys();
-  await Promise.all(
-    names.filter((name) => name.startsWith('festoon-') && name !== cacheName).map((name) => caches.delete(name)),
-  );
+  await Promise.all(names.filter((name) => name.startsWith('festoon-') && name !== cacheName).map((name) => caches.delete(name)));
 }
 
 /** Every address of the program is the one page; which screen it shows, it reads from its address. */
