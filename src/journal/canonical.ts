@@ -65,7 +65,9 @@ function faultAt({ value, path, depth }: Place): Issue | null {
     case 'boolean':
       return null;
     case 'object':
-      return depth > deepest ? { code: 'too-deep', path: path.slice(0, 60), found: `more than ${deepest} levels`, expected: `at most ${deepest}` } : null;
+      return depth > deepest
+        ? { code: 'too-deep', path: path.slice(0, 60), found: `more than ${deepest} levels`, expected: `at most ${deepest}` }
+        : null;
     default:
       return { code: 'no-json', path, found: typeof value, expected: 'a value that JSON can carry' };
   }

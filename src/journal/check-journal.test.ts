@@ -30,7 +30,16 @@ test('J61 every fault of a journal is reported with line, entry and field, and t
     line(filled(4, 'a', 1, '2014-05-16', { kind: 'from-tomorrow' })),
     line(filled(5, 'a', 1, '2031-01-01')),
     line(corrected(6, idOf(77), {})),
-    line({ id: idOf(7), yard, at: '2014-05-01', noted: '2014-05-16T18:00:00Z', by: keeper, kind: 'empty-out', version: 1, body: { jar: 'ghost' } }),
+    line({
+      id: idOf(7),
+      yard,
+      at: '2014-05-01',
+      noted: '2014-05-16T18:00:00Z',
+      by: keeper,
+      kind: 'empty-out',
+      version: 1,
+      body: { jar: 'ghost' },
+    }),
     line(filled(8, 'a', 1, '2014-05-16', { noted: '2014-05-01T00:00:00Z' })),
     '"a text"',
     line(filled(9, 'a', 1)).slice(0, 60),
@@ -50,7 +59,13 @@ test('J61 every fault of a journal is reported with line, entry and field, and t
       [10, 'no-such-jar', 'body.jar', idOf(7)],
     ],
   );
-  assert.deepEqual(checked.notes.map((note) => [note.line, note.code]), [[7, 'unknown-kind'], [11, 'clock-fault']]);
+  assert.deepEqual(
+    checked.notes.map((note) => [note.line, note.code]),
+    [
+      [7, 'unknown-kind'],
+      [11, 'clock-fault'],
+    ],
+  );
   assert.deepEqual(checked.entries.map((entry) => entry.id).sort(), [1, 4, 6, 7, 8].map(idOf));
   assert.equal(checked.lines, 12);
 });

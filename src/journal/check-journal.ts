@@ -94,6 +94,18 @@ function readAll<D>(text: string, kinds: KindMap<D>, options: ReadOptions): Read
 function notUnderstood<D>(entry: Entry, kinds: KindMap<D>): Issue {
   const known = kinds.get(entry.kind)?.version;
   return known === undefined
-    ? { code: 'unknown-kind', path: 'kind', found: entry.kind, expected: 'a kind that this version knows; it is kept as it is', entry: entry.id }
-    : { code: 'newer-version', path: 'version', found: String(entry.version), expected: `at most ${known} in this version; it is kept as it is`, entry: entry.id };
+    ? {
+        code: 'unknown-kind',
+        path: 'kind',
+        found: entry.kind,
+        expected: 'a kind that this version knows; it is kept as it is',
+        entry: entry.id,
+      }
+    : {
+        code: 'newer-version',
+        path: 'version',
+        found: String(entry.version),
+        expected: `at most ${known} in this version; it is kept as it is`,
+        entry: entry.id,
+      };
 }

@@ -69,7 +69,8 @@ const amendingKinds = kindMap<unknown>([correctionKind, voidKind]);
 /** Settles the amendments from the outermost inwards: what corrects a correction is worked in before that correction is used. */
 function layUp<D>(levels: AmendmentLevels, named: ReadonlyMap<Id, Entry>, work: Work<D>): ReadonlySet<Id> {
   const struck = new Set<Id>();
-  for (const entry of levels.rings) work.faults.push(fault('correction-ring', entry, 'entries that correct each other in a ring', 'an entry that was there before'));
+  for (const entry of levels.rings)
+    work.faults.push(fault('correction-ring', entry, 'entries that correct each other in a ring', 'an entry that was there before'));
   for (const entry of levels.outermostFirst) {
     const now = amended(entry, work, amendingKinds);
     if (now.struck) {
@@ -77,8 +78,10 @@ function layUp<D>(levels: AmendmentLevels, named: ReadonlyMap<Id, Entry>, work: 
       continue;
     }
     const target = named.get(entry.corrects ?? '');
-    if (target === undefined) work.faults.push(fault('target-missing', entry, entry.corrects ?? 'nothing', 'the id of an entry of this journal'));
-    else if (target.yard !== entry.yard) work.faults.push(fault('other-yard', entry, `an entry of yard ${target.yard}`, `one of yard ${entry.yard}`));
+    if (target === undefined)
+      work.faults.push(fault('target-missing', entry, entry.corrects ?? 'nothing', 'the id of an entry of this journal'));
+    else if (target.yard !== entry.yard)
+      work.faults.push(fault('other-yard', entry, `an entry of yard ${target.yard}`, `one of yard ${entry.yard}`));
     else work.inForce.set(target.id, [...(work.inForce.get(target.id) ?? []), now.entry]);
   }
   return struck;

@@ -22,8 +22,16 @@ test('J50 entries are told in the order in which it was so, not in which they ca
 });
 
 test('J51 the state of a day holds all of that day and nothing after, by all that is known now', () => {
-  const entries = [filled(1, 'a', 1, '2014-05-16'), filled(2, 'a', 2, '2014-05-17T23:59'), filled(3, 'a', 4, '2014-05-18'), corrected(4, idOf(1), { body: { jar: 'a', grams: 8 } })];
-  assert.deepEqual([jars(entries, '2014-05-15'), jars(entries, '2014-05-16'), jars(entries, '2014-05-17'), jars(entries)], [{}, { a: 8 }, { a: 10 }, { a: 14 }]);
+  const entries = [
+    filled(1, 'a', 1, '2014-05-16'),
+    filled(2, 'a', 2, '2014-05-17T23:59'),
+    filled(3, 'a', 4, '2014-05-18'),
+    corrected(4, idOf(1), { body: { jar: 'a', grams: 8 } }),
+  ];
+  assert.deepEqual(
+    [jars(entries, '2014-05-15'), jars(entries, '2014-05-16'), jars(entries, '2014-05-17'), jars(entries)],
+    [{}, { a: 8 }, { a: 10 }, { a: 14 }],
+  );
 });
 
 test('J52 a correction of the time re-runs what came later', () => {
@@ -39,7 +47,16 @@ test('J53 what does not fit is a fault with its entry and is not applied; the re
 });
 
 test('J54 what is not understood is counted and left alone; what is voided is not told', () => {
-  const folded = foldJournal([filled(1, 'a', 1, '2014-05-16', { kind: 'from-tomorrow' }), filled(2, 'a', 1, '2014-05-16', { version: 3 }), filled(3, 'b', 1), voided(4, idOf(3))], jarKinds, emptyJars);
+  const folded = foldJournal(
+    [
+      filled(1, 'a', 1, '2014-05-16', { kind: 'from-tomorrow' }),
+      filled(2, 'a', 1, '2014-05-16', { version: 3 }),
+      filled(3, 'b', 1),
+      voided(4, idOf(3)),
+    ],
+    jarKinds,
+    emptyJars,
+  );
   assert.deepEqual([folded.notUnderstood.map((entry) => entry.id), folded.struck, folded.draft.told], [[idOf(1), idOf(2)], [idOf(3)], []]);
 });
 
@@ -48,15 +65,25 @@ test('J55 older versions are told in the newest', () => {
 });
 
 test('J56 a step that throws stops the fold and names the entry', () => {
-  const broken = entryKind<unknown, JarDraft>({ kind: 'fill', version: 2, schema: jarKinds[2]?.schema as never, apply: () => { throw new Error('off by one'); } });
+  const broken = entryKind<unknown, JarDraft>({
+    kind: 'fill',
+    version: 2,
+    schema: jarKinds[2]?.schema as never,
+    apply: () => {
+      throw new Error('off by one');
+    },
+  });
   assert.throws(() => foldJournal([filled(1, 'a', 1)], [broken], emptyJars), new RegExp(`fill.*${idOf(1)}`));
 });
 
 test('J57 every order of arrival folds to the same state', () =>
   fc.assert(
-    fc.property(anyJournal(30).chain((all) => fc.tuple(fc.constant(all), fc.shuffledSubarray([...all], { minLength: all.length }))), ([entries, shuffled]) => {
-      const [one, other] = [entries, shuffled].map((list) => foldJournal(list, jarKinds, emptyJars));
-      assert.deepEqual(one, other);
-    }),
+    fc.property(
+      anyJournal(30).chain((all) => fc.tuple(fc.constant(all), fc.shuffledSubarray([...all], { minLength: all.length }))),
+      ([entries, shuffled]) => {
+        const [one, other] = [entries, shuffled].map((list) => foldJournal(list, jarKinds, emptyJars));
+        assert.deepEqual(one, other);
+      },
+    ),
     { numRuns: 60 },
   ));

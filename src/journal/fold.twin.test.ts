@@ -6,7 +6,6 @@ import type { Entry, Id } from './entry.ts';
 import { foldJournal } from './fold.ts';
 import { corrected, emptyJars, filled, idOf, jarKinds, voided } from './sample.contract.ts';
 
-
 /** The entry after its amendments, or null when it is struck out. All amendments name the entry or one another, none twice. */
 function twin(target: Entry, all: readonly Entry[]): { readonly now: Entry | null; readonly conflicts: number } {
   let conflicts = 0;
@@ -17,11 +16,14 @@ function twin(target: Entry, all: readonly Entry[]): { readonly now: Entry | nul
     if (itself.now !== null) inForce.push(itself.now);
   }
   const knew = (entry: Entry): readonly Id[] => (entry.body as { knew: readonly Id[] }).knew;
-  const knows = (a: Entry, b: Entry): boolean => knew(a).includes(b.id) || inForce.some((c) => c.id !== a.id && knew(a).includes(c.id) && knows(c, b));
+  const knows = (a: Entry, b: Entry): boolean =>
+    knew(a).includes(b.id) || inForce.some((c) => c.id !== a.id && knew(a).includes(c.id) && knows(c, b));
   const heads = inForce.filter((one) => !inForce.some((other) => knows(other, one))).sort(later);
   const winner = heads.at(-1);
   if (winner === undefined) return { now: target, conflicts };
-  const same = (a: Entry, b: Entry): boolean => a.kind === b.kind && (a.kind === 'void' || JSON.stringify((a.body as { body?: unknown }).body) === JSON.stringify((b.body as { body?: unknown }).body));
+  const same = (a: Entry, b: Entry): boolean =>
+    a.kind === b.kind &&
+    (a.kind === 'void' || JSON.stringify((a.body as { body?: unknown }).body) === JSON.stringify((b.body as { body?: unknown }).body));
   if (heads.some((head) => !same(head, winner))) conflicts += 1;
   if (winner.kind === 'void') return { now: null, conflicts };
   return { now: { ...target, body: (winner.body as { body: unknown }).body }, conflicts };
@@ -34,7 +36,13 @@ function later(a: Entry, b: Entry): number {
 
 /** Amendments in the order of writing; each names the entry or, as a void, an earlier amendment, and knew some earlier ones. */
 const anyAmendments = fc.array(
-  fc.record({ of: fc.nat(), kind: fc.constantFrom('correction', 'correction', 'void'), grams: fc.integer({ min: 1, max: 3 }), knew: fc.array(fc.nat(), { maxLength: 4 }), day: fc.integer({ min: 10, max: 28 }) }),
+  fc.record({
+    of: fc.nat(),
+    kind: fc.constantFrom('correction', 'correction', 'void'),
+    grams: fc.integer({ min: 1, max: 3 }),
+    knew: fc.array(fc.nat(), { maxLength: 4 }),
+    day: fc.integer({ min: 10, max: 28 }),
+  }),
   { maxLength: 7 },
 );
 
@@ -47,7 +55,11 @@ test('J58 corrections and fold agree with a plain twin', () =>
         const earlier = entries.filter((entry) => entry.corrects === target.id);
         const knew = earlier.length === 0 ? [] : [...new Set(step.knew.map((n) => (earlier[n % earlier.length] as Entry).id))];
         const more = { at: `2014-06-${step.day}`, noted: `2014-06-${step.day}T10:00:00Z` };
-        entries.push(step.kind === 'void' ? voided(i + 2, target.id, knew, more) : corrected(i + 2, target.id, { body: { jar: 'a', grams: step.grams } }, knew, more));
+        entries.push(
+          step.kind === 'void'
+            ? voided(i + 2, target.id, knew, more)
+            : corrected(i + 2, target.id, { body: { jar: 'a', grams: step.grams } }, knew, more),
+        );
       }
       const slow = twin(entries[0] as Entry, entries);
       const fast = foldJournal(entries, jarKinds, emptyJars);

@@ -13,7 +13,9 @@ export type Line =
   | { readonly line: number; readonly ok: false; readonly issue: Issue };
 
 export function linesOf(entries: readonly Entry[]): string {
-  return inOrder(entries).map((entry) => `${canonicalText(entry)}\n`).join('');
+  return inOrder(entries)
+    .map((entry) => `${canonicalText(entry)}\n`)
+    .join('');
 }
 
 /** Empty lines are passed over; a byte order mark and line ends of other systems are accepted. */
@@ -33,7 +35,12 @@ function readLine(row: string, line: number, last: boolean): Line {
   } catch {
     const tail = shown(row.slice(-40));
     const issue = last
-      ? { code: 'truncated-line', path: `line ${line}`, found: `a last line that breaks off at ${tail}`, expected: 'a whole entry and a line end' }
+      ? {
+          code: 'truncated-line',
+          path: `line ${line}`,
+          found: `a last line that breaks off at ${tail}`,
+          expected: 'a whole entry and a line end',
+        }
       : { code: 'bad-json', path: `line ${line}`, found: shown(row), expected: 'one JSON record a line' };
     return { line, ok: false, issue };
   }

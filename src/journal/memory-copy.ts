@@ -1,4 +1,7 @@
-/** A local copy that lives as long as the program: a store with an outbox and a place on the server, as the browser's database has them on disk. */
+/**
+ * A local copy that lives as long as the program: a store with an outbox and a place on the server,
+ * as the browser's database has them on disk.
+ */
 import { good } from '../numbers/result.ts';
 import type { Entry, Id } from './entry.ts';
 import { memoryStore } from './memory-store.ts';
@@ -30,7 +33,10 @@ export function memoryCopy(): JournalStore & LocalCopy {
       place = { epoch, cursor: 0, last: null };
     },
     waiting: (after, limit) => {
-      const ids = [...outbox.keys()].sort().filter((id) => after === null || id > after).slice(0, limit);
+      const ids = [...outbox.keys()]
+        .sort()
+        .filter((id) => after === null || id > after)
+        .slice(0, limit);
       return Promise.resolve(ids.map((id) => outbox.get(id) as Entry));
     },
     waitingCount: () => Promise.resolve(outbox.size),

@@ -44,7 +44,11 @@ test('J2 each fault names the entry, the field, what was found and what is expec
 });
 
 test('J3 an unknown kind and a newer version are kept whole and marked as not understood', () => {
-  for (const change of [{ kind: 'from-tomorrow', body: { x: [1, { y: null }] } }, { version: 3, body: 'anything' }, { kind: 'correction', version: 2 }]) {
+  for (const change of [
+    { kind: 'from-tomorrow', body: { x: [1, { y: null }] } },
+    { version: 3, body: 'anything' },
+    { kind: 'correction', version: 2 },
+  ]) {
     const entry = filled(1, 'a', 1, '2014-05-16', change);
     const read = readEntry(JSON.parse(JSON.stringify(entry)), kinds);
     assert.ok(read.ok);
@@ -57,7 +61,13 @@ test('J4 an older version is upgraded on reading and kept as it came; one that c
   const old = filled(1, 'a', 1, '2014-05-16', { version: 1, body: { jar: 'a', kg: 2 } });
   const read = readEntry(old, kinds);
   assert.ok(read.ok);
-  assert.deepEqual([read.value.body, read.value.entry.body], [{ jar: 'a', grams: 2000 }, { jar: 'a', kg: 2 }]);
+  assert.deepEqual(
+    [read.value.body, read.value.entry.body],
+    [
+      { jar: 'a', grams: 2000 },
+      { jar: 'a', kg: 2 },
+    ],
+  );
   assert.equal(issuesOf({ ...old, body: { jar: 'a' } })[0]?.path, 'body.grams');
   assert.equal(issuesOf({ ...old, body: null })[0]?.path, 'body');
 });
@@ -67,7 +77,10 @@ test('J5 what lies ahead of now is refused when the day is given, and only then'
   assert.ok(readEntry(entry, kinds).ok && readEntry(entry, kinds, { today: '2014-05-17' }).ok);
   assert.deepEqual(
     issuesOf(entry, { today: '2014-05-16' }).map((issue) => [issue.code, issue.path, issue.expected]),
-    [['ahead-of-now', 'at', 'not after 2014-05-16'], ['ahead-of-now', 'noted', 'not after 2014-05-16']],
+    [
+      ['ahead-of-now', 'at', 'not after 2014-05-16'],
+      ['ahead-of-now', 'noted', 'not after 2014-05-16'],
+    ],
   );
 });
 
@@ -92,8 +105,14 @@ test('J8 what JSON cannot carry there and back, too deep and too large is refuse
   const strange = (body: unknown): unknown => filled(1, 'a', 1, '2014-05-16', { kind: 'from-tomorrow', body });
   assert.ok(readEntry(strange(nested(deepest - 1)), kinds).ok);
   for (const [body, code] of [
-    [nested(deepest + 1), 'too-deep'], [nested(200_000), 'too-deep'], [Infinity, 'endless-number'], ['\ud800', 'broken-text'],
-    [{ '\udc00': 1 }, 'broken-text'], [undefined, 'no-json'], [[() => 1], 'no-json'], ['x'.repeat(300_000), 'entry-too-large'],
+    [nested(deepest + 1), 'too-deep'],
+    [nested(200_000), 'too-deep'],
+    [Infinity, 'endless-number'],
+    ['\ud800', 'broken-text'],
+    [{ '\udc00': 1 }, 'broken-text'],
+    [undefined, 'no-json'],
+    [[() => 1], 'no-json'],
+    ['x'.repeat(300_000), 'entry-too-large'],
   ] as const) {
     const [issue] = issuesOf(strange(body));
     assert.deepEqual([issue?.code, issue?.entry], [code, idOf(1)]);

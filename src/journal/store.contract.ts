@@ -24,7 +24,10 @@ export function storeContract(name: string, makeStore: () => Promise<JournalStor
           const appended = await store.append(entries);
           assert.deepEqual(appended, { ok: true, value: { added: entries.map((entry) => entry.id), known: [] } });
           const rows = await readAll(store, limit);
-          assert.deepEqual(rows.map((row) => canonicalText(row.entry)), entries.map(canonicalText));
+          assert.deepEqual(
+            rows.map((row) => canonicalText(row.entry)),
+            entries.map(canonicalText),
+          );
           assert.ok(rows.every((row, i) => i === 0 || row.seq > (rows[i - 1]?.seq ?? 0)));
           assert.equal(await store.count(), entries.length);
         });
@@ -54,7 +57,10 @@ export function storeContract(name: string, makeStore: () => Promise<JournalStor
       assert.equal(issue?.code, 'duplicate-id');
       assert.equal(issue.entry, idOf(1));
       assert.ok(issue.found.includes(entryHash(other)) && issue.expected.includes(entryHash(kept)));
-      assert.deepEqual((await readAll(store, 10)).map((row) => row.entry), [kept]);
+      assert.deepEqual(
+        (await readAll(store, 10)).map((row) => row.entry),
+        [kept],
+      );
       const within = await store.append([filled(5, 'e', 1), filled(5, 'e', 2)]);
       assert.ok(!within.ok && within.issues[0]?.code === 'duplicate-id');
       assert.equal(await store.count(), 1);
@@ -69,15 +75,26 @@ export function storeContract(name: string, makeStore: () => Promise<JournalStor
       assert.equal(first.more, true);
       const second = await store.read(first.cursor, 3);
       assert.equal(second.more, false);
-      assert.deepEqual([...first.rows, ...second.rows].map((row) => row.entry.id), [1, 2, 3, 4, 5].map(idOf));
+      assert.deepEqual(
+        [...first.rows, ...second.rows].map((row) => row.entry.id),
+        [1, 2, 3, 4, 5].map(idOf),
+      );
       assert.deepEqual(await store.read(second.cursor, 5), { rows: [], cursor: second.cursor, more: false });
     }));
 
   test(`J24 ${name}: what it does not understand is kept whole`, () =>
     withStore(async (store) => {
       const strange: Entry = {
-        id: idOf(7), yard, at: '2014-05-16', noted: '2014-05-16T18:00:00Z', by: keeper, kind: 'from-tomorrow', version: 12,
-        body: JSON.parse('{"__proto__":{"x":1},"toString":null,"é😀":[1e-7,-0,123456789012345680,"\\u0000\\u2028"],"deep":[[[{}]]]}') as unknown,
+        id: idOf(7),
+        yard,
+        at: '2014-05-16',
+        noted: '2014-05-16T18:00:00Z',
+        by: keeper,
+        kind: 'from-tomorrow',
+        version: 12,
+        body: JSON.parse(
+          '{"__proto__":{"x":1},"toString":null,"é😀":[1e-7,-0,123456789012345680,"\\u0000\\u2028"],"deep":[[[{}]]]}',
+        ) as unknown,
       };
       await store.append([strange]);
       const [row] = await readAll(store, 10);
@@ -115,7 +132,7 @@ export function storeContract(name: string, makeStore: () => Promise<JournalStor
 
 export async function readAll(store: JournalStore, limit: number): Promise<readonly { readonly seq: number; readonly entry: Entry }[]> {
   const rows = [];
-  for (let cursor = 0; ; ) {
+  for (let cursor = 0; ;) {
     const page = await store.read(cursor, limit);
     assert.ok(page.rows.length <= limit);
     rows.push(...page.rows);

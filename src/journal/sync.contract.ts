@@ -48,7 +48,13 @@ function silence<T>(): Result<T> {
 }
 
 const anyFates = fc.array(fc.constantFrom<Fate>('well', 'well', 'lost before', 'lost after', 'twice'), { maxLength: 8 });
-const anyStep = fc.record({ device: fc.nat({ max: 2 }), writes: fc.nat({ max: 7 }), fates: anyFates, pushSize: fc.integer({ min: 1, max: 4 }), pullSize: fc.integer({ min: 1, max: 5 }) });
+const anyStep = fc.record({
+  device: fc.nat({ max: 2 }),
+  writes: fc.nat({ max: 7 }),
+  fates: anyFates,
+  pushSize: fc.integer({ min: 1, max: 4 }),
+  pullSize: fc.integer({ min: 1, max: 5 }),
+});
 
 export function copyContract(name: string, makeCopy: () => Promise<Copy>, runs: number): void {
   test(`J31 ${name}: three devices on a bad line end up with one journal`, () =>
@@ -60,7 +66,7 @@ export function copyContract(name: string, makeCopy: () => Promise<Copy>, runs: 
         let n = 0;
         for (const step of steps) {
           const device = devices[step.device] as Copy;
-          const batch = Array.from({ length: step.writes }, () => filled((n += 1) * 7919 % 100003, 'a', n));
+          const batch = Array.from({ length: step.writes }, () => filled(((n += 1) * 7919) % 100003, 'a', n));
           await device.append(batch);
           await syncOnce(device, badLine(remote, [...step.fates]), step);
         }
@@ -104,7 +110,10 @@ export function copyContract(name: string, makeCopy: () => Promise<Copy>, runs: 
     const done = await syncOnce(copy, remoteOver(store));
     assert.deepEqual([done.pushed, done.pending], [2, 1]);
     assert.ok(done.refused.every((issue) => issue.code === 'duplicate-id' && issue.entry === idOf(2)));
-    assert.deepEqual((await copy.waiting(null, 9)).map((entry) => entry.body), [{ jar: 'a', grams: 2 }]);
+    assert.deepEqual(
+      (await copy.waiting(null, 9)).map((entry) => entry.body),
+      [{ jar: 'a', grams: 2 }],
+    );
     const vague: Remote = {
       ...remoteOver(store),
       push: (entries) =>
@@ -122,7 +131,10 @@ export function copyContract(name: string, makeCopy: () => Promise<Copy>, runs: 
   test(`J34 ${name}: a full server stops the exchange and keeps everything waiting`, async () => {
     const copy = await makeCopy();
     await copy.append([1, 2].map((n) => filled(n, 'a', n)));
-    const full: Remote = { ...remoteOver(memoryStore()), push: () => Promise.resolve(bad({ code: 'store-full', path: '', found: 'full', expected: 'room' })) };
+    const full: Remote = {
+      ...remoteOver(memoryStore()),
+      push: () => Promise.resolve(bad({ code: 'store-full', path: '', found: 'full', expected: 'room' })),
+    };
     const done = await syncOnce(copy, full);
     assert.deepEqual([done.pushed, done.pending, done.stopped?.[0]?.code, done.refused], [0, 2, 'store-full', []]);
     await copy.close();

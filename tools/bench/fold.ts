@@ -23,7 +23,10 @@ export interface FoldBench {
 
 /** The whole yard once, then its readings again and again until there are enough: ids differ, the rest is real. */
 function manyLines(count: number): readonly string[] {
-  const own = readFileSync('examples/ferry-road.jsonl', 'utf8').trim().split('\n').map((line) => JSON.parse(line) as Entry);
+  const own = readFileSync('examples/ferry-road.jsonl', 'utf8')
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Entry);
   const again = own.filter((entry) => entry.kind === 'reading' || entry.kind === 'note' || entry.kind === 'day-weather');
   const many = [...own];
   for (let n = 0; many.length < count; n += 1) {
@@ -58,6 +61,8 @@ function middleMs(work: () => unknown): number {
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   const { entries, parseMs, foldMs, ratio, shuffledRatio, faults } = benchFold();
-  console.log(`fold: ${entries} entries, JSON.parse ${parseMs.toFixed(0)} ms, fold ${foldMs.toFixed(0)} ms, ratio ${ratio.toFixed(2)} (at most 3)`);
+  console.log(
+    `fold: ${entries} entries, JSON.parse ${parseMs.toFixed(0)} ms, fold ${foldMs.toFixed(0)} ms, ratio ${ratio.toFixed(2)} (at most 3)`,
+  );
   console.log(`fold: in shuffled order ratio ${shuffledRatio.toFixed(2)}; ${faults} faults`);
 }

@@ -23,17 +23,30 @@ export async function benchServer(count = 100_000): Promise<ServerBench> {
   const started = await startServer({ port: 0, host: '127.0.0.1', dataDir: folder, staticDir: folder, version: 'bench', kinds: allKinds });
   if (!started.ok) throw new Error(JSON.stringify(started.issues));
   const { url } = started.value;
-  const own = readFileSync('examples/ferry-road.jsonl', 'utf8').trim().split('\n').map((line) => JSON.parse(line) as Entry);
+  const own = readFileSync('examples/ferry-road.jsonl', 'utf8')
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Entry);
   const bodies = Array.from({ length: count / 100 }, (_, b) =>
-    JSON.stringify({ entries: Array.from({ length: 100 }, (__, i) => ({ ...(own[(b * 100 + i) % own.length] as Entry), id: `00000000-0000-4000-8000-${String(b * 100 + i).padStart(12, '0')}` })) }));
+    JSON.stringify({
+      entries: Array.from({ length: 100 }, (__, i) => ({
+        ...(own[(b * 100 + i) % own.length] as Entry),
+        id: `00000000-0000-4000-8000-${String(b * 100 + i).padStart(12, '0')}`,
+      })),
+    }),
+  );
   try {
     const start = performance.now();
     for (const body of bodies) await push(url, body);
     const pushSeconds = (performance.now() - start) / 1000;
     const pullStart = performance.now();
     let pulled = 0;
-    for (let cursor = 0, more = true; more; ) {
-      const page = (await (await fetch(`${url}/api/entries?after=${cursor}&limit=2000`)).json()) as { rows: unknown[]; cursor: number; more: boolean };
+    for (let cursor = 0, more = true; more;) {
+      const page = (await (await fetch(`${url}/api/entries?after=${cursor}&limit=2000`)).json()) as {
+        rows: unknown[];
+        cursor: number;
+        more: boolean;
+      };
       pulled += page.rows.length;
       ({ cursor, more } = page);
     }

@@ -9,10 +9,13 @@ import { type Judged, judgePush, newTally } from './judge-push.ts';
 import { spoilt } from './mutate.ts';
 import { secondValidator } from './second-validator.ts';
 
-const entries = readFileSync('examples/ferry-road.jsonl', 'utf8').trim().split('\n').map((line) => JSON.parse(line) as Entry);
+const entries = readFileSync('examples/ferry-road.jsonl', 'utf8')
+  .trim()
+  .split('\n')
+  .map((line) => JSON.parse(line) as Entry);
 const judge = secondValidator(allKinds);
 
-test('S40 a short fuzz finds nothing: every refusal names field and expectation, nothing confirmed is lost, no answer is a fault of the server', async () => {
+test('S40 a short fuzz finds nothing: refusals name field and expectation, nothing confirmed is lost, no fault of the server', async () => {
   const report = await fuzzTheYard(20140516, 250);
   assert.deepEqual(report.findings, []);
   assert.ok(report.confirmed > 20 && report.refused > 100, 'both sides were tried');
@@ -28,7 +31,16 @@ test('S41 the same seed throws the same dice', () => {
 test('S42 the second validator takes every entry of the invented yard and refuses what is wrong by its own calendar and forms', () => {
   const [good] = entries as [Entry];
   for (const entry of entries) assert.ok(judge.envelope(entry) && judge.body(entry.kind, entry.version, entry.body) === true, entry.id);
-  for (const wrong of [{ at: '2014-02-29' }, { at: '2014-05-16T24:00' }, { noted: '2014-05-16' }, { id: 'x' }, { version: 0 }, { version: 1.5 }, { kind: 'Visit' }, { more: 1 }]) {
+  for (const wrong of [
+    { at: '2014-02-29' },
+    { at: '2014-05-16T24:00' },
+    { noted: '2014-05-16' },
+    { id: 'x' },
+    { version: 0 },
+    { version: 1.5 },
+    { kind: 'Visit' },
+    { more: 1 },
+  ]) {
     assert.equal(judge.envelope({ ...good, ...wrong }), false, JSON.stringify(wrong));
   }
   assert.equal(judge.envelope({ ...good, at: '2016-02-29' }), true);

@@ -25,7 +25,16 @@ export async function fuzzTheYard(seed: number, runs: number): Promise<FuzzRepor
   const lines = readFileSync('examples/ferry-road.jsonl', 'utf8').trim().split('\n');
   const entries = lines.map((line) => JSON.parse(line) as Entry);
   try {
-    return await runFuzz({ seed, runs, entries, kinds: allKinds, emptyDraft: emptyColonies, store: store.value, staticDir: join(folder, 'app'), today });
+    return await runFuzz({
+      seed,
+      runs,
+      entries,
+      kinds: allKinds,
+      emptyDraft: emptyColonies,
+      store: store.value,
+      staticDir: join(folder, 'app'),
+      today,
+    });
   } finally {
     await store.value.close();
     rmSync(folder, { recursive: true });

@@ -32,7 +32,16 @@ export function newTally(): Tally {
 
 /** Reasons that no schema can say; `wrong-value` stands for the checks of bodies that are functions. */
 const beyondSchema: ReadonlySet<string> = new Set([
-  'ahead-of-now', 'duplicate-id', 'missing', 'corrects-itself', 'unknown-field', 'too-deep', 'endless-number', 'broken-text', 'entry-too-large', 'wrong-value',
+  'ahead-of-now',
+  'duplicate-id',
+  'missing',
+  'corrects-itself',
+  'unknown-field',
+  'too-deep',
+  'endless-number',
+  'broken-text',
+  'entry-too-large',
+  'wrong-value',
 ]);
 
 export async function judgePush(text: string, answer: Response, judged: Judged): Promise<void> {
@@ -50,7 +59,8 @@ export async function judgePush(text: string, answer: Response, judged: Judged):
   if (issues.length === 0) tally.findings.push(`status ${answer.status} without an issue`);
   for (const issue of issues) {
     tally.codes[issue.code] = (tally.codes[issue.code] ?? 0) + 1;
-    if (issue.path === '' || issue.found === '' || issue.expected === '') tally.findings.push(`an issue that says nothing: ${JSON.stringify(issue)}`);
+    if (issue.path === '' || issue.found === '' || issue.expected === '')
+      tally.findings.push(`an issue that says nothing: ${JSON.stringify(issue)}`);
   }
   judgeRefused(text, issues, judged);
 }
@@ -65,7 +75,8 @@ function judgeConfirmed(text: string, { judge, kept, today, tally }: Judged): vo
     const { id, kind, version, body, at } = entry;
     const shown = JSON.stringify(entry).slice(0, 400);
     if (!judge.envelope(entry)) tally.findings.push(`confirmed against the second validator (envelope): ${shown}`);
-    if (judge.body(String(kind), Number(version), body) === false) tally.findings.push(`confirmed against the second validator (body): ${shown}`);
+    if (judge.body(String(kind), Number(version), body) === false)
+      tally.findings.push(`confirmed against the second validator (body): ${shown}`);
     if (typeof at === 'string' && at.slice(0, 10) > today) tally.findings.push(`confirmed ahead of now: ${shown}`);
     const sorted = sortedText(entry);
     const before = kept.get(String(id));
@@ -77,7 +88,9 @@ function judgeConfirmed(text: string, { judge, kept, today, tally }: Judged): vo
 function judgeRefused(text: string, issues: readonly Issue[], { judge, tally }: Judged): void {
   const entries = entriesIn(text);
   if (entries === null) return;
-  const good = entries.every((entry) => judge.envelope(entry) && judge.body(String(entry['kind']), Number(entry['version']), entry['body']) !== false);
+  const good = entries.every(
+    (entry) => judge.envelope(entry) && judge.body(String(entry['kind']), Number(entry['version']), entry['body']) !== false,
+  );
   const beyond = issues.every((issue) => beyondSchema.has(issue.code));
   if (good && !beyond) tally.findings.push(`refused against the second validator: ${JSON.stringify(issues[0])} for ${text.slice(0, 400)}`);
 }
@@ -87,7 +100,9 @@ type Loose = Readonly<Record<string, unknown>>;
 function entriesIn(text: string): readonly Loose[] | null {
   try {
     const value = JSON.parse(text) as { readonly entries?: unknown } | null;
-    return Array.isArray(value?.entries) ? value.entries.map((entry: unknown) => (typeof entry === 'object' && entry !== null ? (entry as Loose) : {})) : null;
+    return Array.isArray(value?.entries)
+      ? value.entries.map((entry: unknown) => (typeof entry === 'object' && entry !== null ? (entry as Loose) : {}))
+      : null;
   } catch {
     return null;
   }
@@ -98,5 +113,8 @@ function sortedText(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(sortedText).join(',')}]`;
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const record = value as Loose;
-  return `{${Object.keys(record).sort().map((key) => `${JSON.stringify(key)}:${sortedText(record[key])}`).join(',')}}`;
+  return `{${Object.keys(record)
+    .sort()
+    .map((key) => `${JSON.stringify(key)}:${sortedText(record[key])}`)
+    .join(',')}}`;
 }

@@ -4,9 +4,50 @@ import type { Dice } from './dice.ts';
 type Mutable = Record<string, unknown> | unknown[];
 
 const hostile: readonly unknown[] = [
-  null, true, '', 'x', '\u0000', '🐝', ' \u2028', '\ud800', 'a'.repeat(5000), '__proto__', 0, -0, -1, 1, 7, 8, 9, 2.5, 1e308, -1e-308, 2 ** 53, [], [[]], {}, { kind: 'x' },
-  '2014-02-29', '2014-02-28', '2016-02-29', '0000-01-01', '9999-12-31', '2014-05-16T24:00', '2014-05-16T09:30', '2014-05-16T09:30:00Z', '2014-13-01', '2014-04-31',
-  '00000000-0000-4000-8000-000000000000', '00000000-0000-4000-8000-00000000000G', 'correction', 'void', 'from-tomorrow', 'constructor', 'Visit', 999, 1000,
+  null,
+  true,
+  '',
+  'x',
+  '\u0000',
+  '🐝',
+  ' \u2028',
+  '\ud800',
+  'a'.repeat(5000),
+  '__proto__',
+  0,
+  -0,
+  -1,
+  1,
+  7,
+  8,
+  9,
+  2.5,
+  1e308,
+  -1e-308,
+  2 ** 53,
+  [],
+  [[]],
+  {},
+  { kind: 'x' },
+  '2014-02-29',
+  '2014-02-28',
+  '2016-02-29',
+  '0000-01-01',
+  '9999-12-31',
+  '2014-05-16T24:00',
+  '2014-05-16T09:30',
+  '2014-05-16T09:30:00Z',
+  '2014-13-01',
+  '2014-04-31',
+  '00000000-0000-4000-8000-000000000000',
+  '00000000-0000-4000-8000-00000000000G',
+  'correction',
+  'void',
+  'from-tomorrow',
+  'constructor',
+  'Visit',
+  999,
+  1000,
 ];
 const names: readonly string[] = ['__proto__', 'constructor', 'toString', 'length', '', 'at', 'corrects', 'id', '0', 'é'];
 
@@ -89,9 +130,13 @@ export function spoiltText(text: string, dice: Dice): string {
   const at = dice.below(text.length + 1);
   const dirt = dice.one(['', '"', '{', ']', ',', '\\', '\u0000', '1e999', '\\ud800', '[['.repeat(20000), 'null', '\uFEFF', '\n', '-']);
   switch (dice.below(4)) {
-    case 0: return text.slice(0, at);
-    case 1: return text.slice(0, at) + dirt + text.slice(at);
-    case 2: return text.slice(0, at) + dirt + text.slice(at + 1 + dice.below(30));
-    default: return text + (dice.rarely(2) ? text : dirt);
+    case 0:
+      return text.slice(0, at);
+    case 1:
+      return text.slice(0, at) + dirt + text.slice(at);
+    case 2:
+      return text.slice(0, at) + dirt + text.slice(at + 1 + dice.below(30));
+    default:
+      return text + (dice.rarely(2) ? text : dirt);
   }
 }

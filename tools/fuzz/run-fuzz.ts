@@ -54,8 +54,15 @@ export async function runFuzz<D>(input: FuzzInput<D>): Promise<FuzzReport> {
 function sender<D>(input: FuzzInput<D>, trouble: (error: unknown) => void): Send {
   const now = (): Date => new Date(`${input.today}T00:00:00Z`);
   const app = createApp({
-    store: input.store, kinds: kindMap(input.kinds), desk: pairingDesk(input.store.pairings, now, () => undefined),
-    names: ownNames('127.0.0.1'), now, version: 'fuzz', staticDir: input.staticDir, encrypted: false, trouble,
+    store: input.store,
+    kinds: kindMap(input.kinds),
+    desk: pairingDesk(input.store.pairings, now, () => undefined),
+    names: ownNames('127.0.0.1'),
+    now,
+    version: 'fuzz',
+    staticDir: input.staticDir,
+    encrypted: false,
+    trouble,
   });
   const env = { incoming: { socket: { remoteAddress: '127.0.0.1', remotePort: 1, remoteFamily: 'IPv4' } } };
   return async (path, init) => {
@@ -77,8 +84,39 @@ async function push<D>(send: Send, input: FuzzInput<D>, dice: Dice, judged: Judg
   await judgePush(text, answer, judged);
 }
 
-const paths: readonly string[] = ['/', '/api', '/api/hello', '/api/entries', '/api/pair', '/api/entries/1', '/index.html', '/assets/a.js', '/..%2f..%2fetc/passwd', '/%00', '/%E0%A4%A', '//api/hello', '/api/hello%2f', '/colony/x', '/a.js'];
-const queries: readonly string[] = ['', '?after=1', '?after=-1', '?limit=1', '?limit=0', '?limit=99999', '?after=NaN', '?after=1e3', '?after[]=1', '?after=1&after=2', '?%', '?x=%00', '?limit=2&after=9007199254740992', '?limit= 5'];
+const paths: readonly string[] = [
+  '/',
+  '/api',
+  '/api/hello',
+  '/api/entries',
+  '/api/pair',
+  '/api/entries/1',
+  '/index.html',
+  '/assets/a.js',
+  '/..%2f..%2fetc/passwd',
+  '/%00',
+  '/%E0%A4%A',
+  '//api/hello',
+  '/api/hello%2f',
+  '/colony/x',
+  '/a.js',
+];
+const queries: readonly string[] = [
+  '',
+  '?after=1',
+  '?after=-1',
+  '?limit=1',
+  '?limit=0',
+  '?limit=99999',
+  '?after=NaN',
+  '?after=1e3',
+  '?after[]=1',
+  '?after=1&after=2',
+  '?%',
+  '?x=%00',
+  '?limit=2&after=9007199254740992',
+  '?limit= 5',
+];
 const methods: readonly string[] = ['GET', 'HEAD', 'POST', 'PUT', 'DELETE', 'PATCH', 'OPTIONS'];
 
 async function strangeRequest(send: Send, dice: Dice, tally: Tally): Promise<void> {
@@ -86,7 +124,17 @@ async function strangeRequest(send: Send, dice: Dice, tally: Tally): Promise<voi
   const path = dice.one(paths) + dice.one(queries);
   const bodied = method !== 'GET' && method !== 'HEAD' && dice.rarely(2);
   const type = dice.one(['application/json', 'text/plain', 'application/json; charset=utf-8', 'multipart/form-data; boundary=x']);
-  const body = dice.one(['{}', '{"code":"1"}', '{"code":"00000000"}', '[]', '"', '{"entries":{}}', 'null', '{"entries":[null]}', '{"entries":[[]]}']);
+  const body = dice.one([
+    '{}',
+    '{"code":"1"}',
+    '{"code":"00000000"}',
+    '[]',
+    '"',
+    '{"entries":{}}',
+    'null',
+    '{"entries":[null]}',
+    '{"entries":[[]]}',
+  ]);
   const answer = await send(path, { method, ...(bodied ? { body, headers: { 'Content-Type': type } } : {}) });
   tally.requests += 1;
   const asked = `${method} ${path}`;

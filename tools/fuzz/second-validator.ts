@@ -38,7 +38,10 @@ export function secondValidator<D>(kinds: readonly AnyKind<D>[]): Judge {
   ajv.addFormat('calendar-start', calendarStart);
   const envelope = ajv.compile(envelopeSchema);
   const bodies = new Map<string, ValidateFunction>(
-    kinds.map((kind) => [`${kind.kind} ${kind.version}`, ajv.compile(z.toJSONSchema(kind.schema, { unrepresentable: 'any', io: 'input' }))]),
+    kinds.map((kind) => [
+      `${kind.kind} ${kind.version}`,
+      ajv.compile(z.toJSONSchema(kind.schema, { unrepresentable: 'any', io: 'input' })),
+    ]),
   );
   return {
     envelope: (value) => envelope(value) as boolean,

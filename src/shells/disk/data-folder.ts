@@ -20,7 +20,12 @@ export function holdFolder(path: string): Result<HeldFolder> {
     writeFileSync(probe, '');
     rmSync(probe);
   } catch (error) {
-    return bad({ code: 'folder-unwritable', path, found: reason(error), expected: 'a folder that this program may write to (FESTOON_DATA names another)' });
+    return bad({
+      code: 'folder-unwritable',
+      path,
+      found: reason(error),
+      expected: 'a folder that this program may write to (FESTOON_DATA names another)',
+    });
   }
   try {
     const lock = new Database(join(path, 'lock.db'), { timeout: 0 });
@@ -33,9 +38,19 @@ export function holdFolder(path: string): Result<HeldFolder> {
     return good({ path, release: () => lock.close() });
   } catch (error) {
     if (!reason(error).startsWith('SQLITE_BUSY')) {
-      return bad({ code: 'folder-unwritable', path: join(path, 'lock.db'), found: reason(error), expected: 'a lock file that can be written' });
+      return bad({
+        code: 'folder-unwritable',
+        path: join(path, 'lock.db'),
+        found: reason(error),
+        expected: 'a lock file that can be written',
+      });
     }
-    return bad({ code: 'folder-in-use', path, found: 'another running program holds it', expected: 'one program for one folder: end the other, or name another folder' });
+    return bad({
+      code: 'folder-in-use',
+      path,
+      found: 'another running program holds it',
+      expected: 'one program for one folder: end the other, or name another folder',
+    });
   }
 }
 

@@ -18,7 +18,8 @@ export function readJournalFile(path: string): Result<string> {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path));
     return good(text);
   } catch (error) {
-    if (error instanceof TypeError) return bad({ code: 'not-utf-8', path, found: 'bytes that are no UTF-8 text', expected: 'JSON lines in UTF-8' });
+    if (error instanceof TypeError)
+      return bad({ code: 'not-utf-8', path, found: 'bytes that are no UTF-8 text', expected: 'JSON lines in UTF-8' });
     return bad({ code: 'file-unreadable', path, found: reason(error), expected: 'a file that can be read' });
   }
 }
@@ -29,7 +30,7 @@ export function writeJournalFile(path: string, entries: readonly Entry[]): Resul
     const file = openSync(part, 'w');
     try {
       const bytes = Buffer.from(linesOf(entries));
-      for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
+      for (let done = 0; done < bytes.length;) done += writeSync(file, bytes, done);
       fsyncSync(file);
     } finally {
       closeSync(file);

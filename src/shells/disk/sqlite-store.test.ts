@@ -40,7 +40,10 @@ test('S20 what was stored is there after closing and opening again, under the sa
   await first.close();
   const second = await opened(folder);
   assert.equal(second.epoch, first.epoch);
-  assert.deepEqual((await readAll(second, 1)).map((row) => row.entry), [filled(1, 'a', 10), filled(2, 'b', 20)]);
+  assert.deepEqual(
+    (await readAll(second, 1)).map((row) => row.entry),
+    [filled(1, 'a', 10), filled(2, 'b', 20)],
+  );
   await second.close();
 });
 
@@ -94,7 +97,9 @@ test('S26 a full disk refuses the batch, keeps what was stored, and takes entrie
   const kept: string[] = [];
   let full = false;
   for (let n = 1; n < 2000 && !full; n += 1) {
-    const answer = await small.append([filled(n, 'a', n, '2014-05-16', { body: { jar: 'x'.repeat(20), grams: n, eighths: [1, 2, 3, 4] } })]);
+    const answer = await small.append([
+      filled(n, 'a', n, '2014-05-16', { body: { jar: 'x'.repeat(20), grams: n, eighths: [1, 2, 3, 4] } }),
+    ]);
     if (answer.ok) kept.push(idOf(n));
     else {
       assert.equal(answer.issues[0]?.code, 'store-full');
@@ -102,7 +107,10 @@ test('S26 a full disk refuses the batch, keeps what was stored, and takes entrie
     }
   }
   assert.ok(full && kept.length > 10);
-  assert.deepEqual((await readAll(small, 50)).map((row) => row.entry.id), kept);
+  assert.deepEqual(
+    (await readAll(small, 50)).map((row) => row.entry.id),
+    kept,
+  );
   await small.close();
   const roomy = await opened(folder);
   assert.equal(await roomy.count(), kept.length);

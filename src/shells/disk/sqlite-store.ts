@@ -74,12 +74,23 @@ function unusable(file: string, error: unknown): Issue {
     return { code: 'folder-in-use', path: file, found: 'another running program holds it', expected: 'one program for one folder' };
   }
   const damaged = why === 'SQLITE_NOTADB' || why.startsWith('SQLITE_CORRUPT');
-  return { code: damaged ? 'database-damaged' : 'database-unusable', path: file, found: why, expected: 'a database that this program wrote' };
+  return {
+    code: damaged ? 'database-damaged' : 'database-unusable',
+    path: file,
+    found: why,
+    expected: 'a database that this program wrote',
+  };
 }
 
 function storeOver(db: Kysely<Tables>, epoch: string, held: HeldFolder): SqliteStore {
   async function readText(cursor: number, limit: number): ReturnType<SqliteStore['readText']> {
-    const found = await db.selectFrom('entries').select(['seq', 'json']).where('seq', '>', cursor).orderBy('seq').limit(limit + 1).execute();
+    const found = await db
+      .selectFrom('entries')
+      .select(['seq', 'json'])
+      .where('seq', '>', cursor)
+      .orderBy('seq')
+      .limit(limit + 1)
+      .execute();
     const rows = found.slice(0, limit);
     return { rows, cursor: rows.at(-1)?.seq ?? cursor, more: found.length > limit };
   }
@@ -93,7 +104,10 @@ function storeOver(db: Kysely<Tables>, epoch: string, held: HeldFolder): SqliteS
       return { ...page, rows: page.rows.map((row) => ({ seq: row.seq, entry: JSON.parse(row.json) as Entry })) };
     },
     count: async () => {
-      const row = await db.selectFrom('entries').select((select) => select.fn.countAll<number>().as('count')).executeTakeFirstOrThrow();
+      const row = await db
+        .selectFrom('entries')
+        .select((select) => select.fn.countAll<number>().as('count'))
+        .executeTakeFirstOrThrow();
       return Number(row.count);
     },
     close: async () => {
@@ -127,7 +141,15 @@ async function append(db: Kysely<Tables>, entries: readonly Entry[]): Promise<Re
 async function appendRows(transaction: Transaction<Tables>, rows: readonly Row[]): Promise<Result<Appended>> {
   const kept = new Map<Id, string>();
   for (const part of chunks(rows)) {
-    const found = await transaction.selectFrom('entries').select(['id', 'hash']).where('id', 'in', part.map((row) => row.id)).execute();
+    const found = await transaction
+      .selectFrom('entries')
+      .select(['id', 'hash'])
+      .where(
+        'id',
+        'in',
+        part.map((row) => row.id),
+      )
+      .execute();
     for (const row of found) kept.set(row.id, row.hash);
   }
   const sorted = sortRows(rows, kept);
@@ -164,5 +186,10 @@ function chunks<T>(rows: readonly T[]): readonly (readonly T[])[] {
 }
 
 function storeFull(): Issue {
-  return { code: 'store-full', path: '', found: 'no room left where the journal is kept', expected: 'free room; what was stored before is untouched' };
+  return {
+    code: 'store-full',
+    path: '',
+    found: 'no room left where the journal is kept',
+    expected: 'free room; what was stored before is untouched',
+  };
 }

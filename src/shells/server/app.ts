@@ -35,7 +35,12 @@ export function createApp<D>(parts: AppParts<D>): Hono {
   const app = new Hono();
   app.onError((error, c) => {
     parts.trouble(error);
-    return refuse(c, { code: 'server-fault', path: c.req.path.slice(0, 80), found: 'a fault of the server itself', expected: 'an answer; the screen of the server says more' });
+    return refuse(c, {
+      code: 'server-fault',
+      path: c.req.path.slice(0, 80),
+      found: 'a fault of the server itself',
+      expected: 'an answer; the screen of the server says more',
+    });
   });
   app.use('*', secureHeaders(safeHeaders));
   app.use('*', (c, next) => {
@@ -44,10 +49,19 @@ export function createApp<D>(parts: AppParts<D>): Hono {
     const issue = strangerIssue({ host, origin, site: api ? c.req.header('sec-fetch-site') : undefined }, parts.names);
     return issue === null ? next() : Promise.resolve(refuse(c, issue));
   });
-  app.use('/api/*', bodyLimit({
-    maxSize: largestBody,
-    onError: (c) => refuse(c, { code: 'body-too-large', path: 'body', found: `more than ${largestBody} bytes`, expected: `at most ${largestBody} in one request` }),
-  }));
+  app.use(
+    '/api/*',
+    bodyLimit({
+      maxSize: largestBody,
+      onError: (c) =>
+        refuse(c, {
+          code: 'body-too-large',
+          path: 'body',
+          found: `more than ${largestBody} bytes`,
+          expected: `at most ${largestBody} in one request`,
+        }),
+    }),
+  );
   mountApi(app, parts);
   app.all('/api', unknownRoute);
   app.all('/api/*', unknownRoute);
@@ -69,7 +83,8 @@ function mountApi<D>(app: Hono, parts: AppParts<D>): void {
     return c.json({ paired: true }, 200, { 'Cache-Control': 'no-store' });
   });
   app.get('/api/hello', paired, async (c) =>
-    c.json({ version: parts.version, epoch: parts.store.epoch, count: await parts.store.count() }, 200, { 'Cache-Control': 'no-store' }));
+    c.json({ version: parts.version, epoch: parts.store.epoch, count: await parts.store.count() }, 200, { 'Cache-Control': 'no-store' }),
+  );
   app.post('/api/entries', paired, (c) => pushEntries(c, parts.store, parts.kinds, latestDay(parts.now())));
   app.get('/api/entries', paired, (c) => pullEntries(c, parts.store));
   app.all('/api/pair', (c) => wrongMethod(c, 'POST'));
@@ -82,7 +97,12 @@ async function letPaired(c: Context, next: Next, desk: PairingDesk): Promise<Res
   if (isLoopbackAddress(address)) return next();
   const secret = getCookie(c, cookieName);
   if (secret !== undefined && (await desk.knows(secret))) return next();
-  return refuse(c, { code: 'not-paired', path: cookieName, found: secret === undefined ? 'nothing' : 'a secret that is not known here', expected: "pairing with the code on the server's screen" });
+  return refuse(c, {
+    code: 'not-paired',
+    path: cookieName,
+    found: secret === undefined ? 'nothing' : 'a secret that is not known here',
+    expected: "pairing with the code on the server's screen",
+  });
 }
 
 /** The last day that it can be anywhere on Earth: time zones go up to fourteen hours ahead. */
@@ -91,7 +111,12 @@ function latestDay(now: Date): Day {
 }
 
 function unknownRoute(c: Context): Response {
-  return refuse(c, { code: 'unknown-route', path: c.req.path.slice(0, 80), found: 'no such route', expected: '/api/hello, /api/entries or /api/pair' });
+  return refuse(c, {
+    code: 'unknown-route',
+    path: c.req.path.slice(0, 80),
+    found: 'no such route',
+    expected: '/api/hello, /api/entries or /api/pair',
+  });
 }
 
 function wrongMethod(c: Context, allowed: string): Response {

@@ -13,7 +13,9 @@ import { openSqliteStore } from '../disk/sqlite-store.ts';
 const program = fileURLToPath(new URL(`./jar-server.contract${import.meta.url.endsWith('.ts') ? '.ts' : '.js'}`, import.meta.url));
 
 async function started(folder: string): Promise<{ child: ChildProcess; url: string }> {
-  const child = spawn(process.execPath, [...process.execArgv.filter((arg) => !arg.startsWith('--test')), program, folder], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, [...process.execArgv.filter((arg) => !arg.startsWith('--test')), program, folder], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   const [line] = (await once(child.stdout, 'data')) as [Buffer];
   return { child, url: line.toString().trim() };
 }
@@ -30,7 +32,11 @@ test('S17 a server killed in the middle of pushes has lost no entry that it conf
     const gone = once(child, 'exit').then(() => (open = false));
     while (open) {
       const entries = Array.from({ length: 20 }, () => filled((n += 1), 'a', 1));
-      const answer = await fetch(`${url}/api/entries`, { method: 'POST', body: JSON.stringify({ entries }), headers: { 'Content-Type': 'application/json' } }).catch(() => null);
+      const answer = await fetch(`${url}/api/entries`, {
+        method: 'POST',
+        body: JSON.stringify({ entries }),
+        headers: { 'Content-Type': 'application/json' },
+      }).catch(() => null);
       if (answer?.ok === true) for (const entry of entries) confirmed.add(entry.id);
     }
     await gone;
@@ -39,7 +45,10 @@ test('S17 a server killed in the middle of pushes has lost no entry that it conf
   const store = await openSqliteStore(folder);
   assert.ok(store.ok);
   const kept = new Set((await readAll(store.value, 1000)).map((row) => row.entry.id));
-  assert.deepEqual([...confirmed].filter((id) => !kept.has(id)), []);
+  assert.deepEqual(
+    [...confirmed].filter((id) => !kept.has(id)),
+    [],
+  );
   await store.value.close();
   rmSync(folder, { recursive: true });
 });

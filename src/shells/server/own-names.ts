@@ -40,11 +40,21 @@ export function strangerIssue(asked: Asked, names: ReadonlySet<string>): Issue |
   const host = (asked.host ?? '').toLowerCase();
   const name = host.replace(/:\d{1,5}$/, '').replace(/\.$/, '');
   if (!names.has(name)) {
-    return { code: 'wrong-host', path: 'Host', found: host === '' ? 'nothing' : host.slice(0, 80), expected: 'a name or address of this machine' };
+    return {
+      code: 'wrong-host',
+      path: 'Host',
+      found: host === '' ? 'nothing' : host.slice(0, 80),
+      expected: 'a name or address of this machine',
+    };
   }
   const foreign = asked.site === 'cross-site' || asked.site === 'same-site';
   if (foreign || (asked.origin !== undefined && hostOf(asked.origin) !== host)) {
-    return { code: 'wrong-origin', path: 'Origin', found: (asked.origin ?? asked.site ?? '').slice(0, 80), expected: 'a page that came from this server' };
+    return {
+      code: 'wrong-origin',
+      path: 'Origin',
+      found: (asked.origin ?? asked.site ?? '').slice(0, 80),
+      expected: 'a page that came from this server',
+    };
   }
   return null;
 }

@@ -38,7 +38,12 @@ export function pairingDesk(pairings: Pairings, now: () => Date, show: (code: st
       const at = now().getTime();
       wrong = wrong.filter((time) => at - time < 60_000);
       if (wrong.length >= triesAMinute) {
-        return bad({ code: 'too-many-tries', path: 'code', found: `${wrong.length} wrong codes in a minute`, expected: 'a minute of patience' });
+        return bad({
+          code: 'too-many-tries',
+          path: 'code',
+          found: `${wrong.length} wrong codes in a minute`,
+          expected: 'a minute of patience',
+        });
       }
       if (!same(tried, code)) {
         wrong.push(at);

@@ -10,7 +10,12 @@ import { pairingDesk } from './pairing-desk.ts';
 
 const host = '192.0.2.10:4180';
 
-function yard(): { ask: (path: string, init?: RequestInit) => Promise<Response>; code: () => string; wait: (ms: number) => void; kept: Set<string> } {
+function yard(): {
+  ask: (path: string, init?: RequestInit) => Promise<Response>;
+  code: () => string;
+  wait: (ms: number) => void;
+  kept: Set<string>;
+} {
   const kept = new Set<string>();
   let time = Date.parse('2014-05-16T12:00:00Z');
   const now = (): Date => new Date(time);
@@ -18,13 +23,23 @@ function yard(): { ask: (path: string, init?: RequestInit) => Promise<Response>;
   const desk = pairingDesk(pairings, now, () => undefined);
   const store = { epoch: 'e', count: () => Promise.resolve(0), pairings } as unknown as SqliteStore;
   const app = createApp({
-    store, kinds: kindMap(jarKinds), desk, names: new Set([...ownNames('0.0.0.0'), '192.0.2.10']), now, version: '0', staticDir: '/nowhere',
-    encrypted: false, trouble: (error) => console.error(error),
+    store,
+    kinds: kindMap(jarKinds),
+    desk,
+    names: new Set([...ownNames('0.0.0.0'), '192.0.2.10']),
+    now,
+    version: '0',
+    staticDir: '/nowhere',
+    encrypted: false,
+    trouble: (error) => console.error(error),
   });
   const env = { incoming: { socket: { remoteAddress: '192.0.2.77', remotePort: 5, remoteFamily: 'IPv4' } } };
   return {
-    ask: async (path, init = {}) => app.request(`http://${host}${path}`, { ...init, headers: { Host: host, ...(init.headers as Record<string, string>) } }, env),
-    code: desk.code, wait: (ms) => (time += ms), kept,
+    ask: async (path, init = {}) =>
+      app.request(`http://${host}${path}`, { ...init, headers: { Host: host, ...(init.headers as Record<string, string>) } }, env),
+    code: desk.code,
+    wait: (ms) => (time += ms),
+    kept,
   };
 }
 
@@ -34,7 +49,11 @@ function tried(code: string): RequestInit {
 
 test('S14 another device sees nothing of the journal before it is paired, and everything after', async () => {
   const { ask, code, kept } = yard();
-  for (const [path, method] of [['/api/hello', 'GET'], ['/api/entries', 'GET'], ['/api/entries', 'POST']] as const) {
+  for (const [path, method] of [
+    ['/api/hello', 'GET'],
+    ['/api/entries', 'GET'],
+    ['/api/entries', 'POST'],
+  ] as const) {
     const refused = await ask(path, { method });
     assert.deepEqual([refused.status, (await issuesIn(refused))[0]?.code], [401, 'not-paired']);
   }

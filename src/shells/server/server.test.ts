@@ -58,9 +58,11 @@ test('S2 pushed entries are pulled back the same, page by page; pushing again ch
   const again = (await (await post('/api/entries', { entries: batch })).json()) as { added: unknown; known: unknown };
   assert.deepEqual([again.added, again.known], [[], [idOf(1), idOf(2), idOf(3)]]);
   const found: unknown[] = [];
-  for (let cursor = 0, more = true; more; ) {
+  for (let cursor = 0, more = true; more;) {
     const page = (await (await fetch(`${server.url}/api/entries?after=${cursor}&limit=2`)).json()) as {
-      rows: { entry: unknown }[]; cursor: number; more: boolean;
+      rows: { entry: unknown }[];
+      cursor: number;
+      more: boolean;
     };
     found.push(...page.rows.map((row) => row.entry));
     ({ cursor, more } = page);
@@ -80,7 +82,11 @@ test('S3 a batch with one bad entry is refused whole, with entry, field, found a
 });
 
 test('S4 dates that cannot be or lie ahead of now are refused', async () => {
-  for (const [at, code] of [['2014-02-29', 'wrong-value'], ['2021-01-01', 'ahead-of-now'], ['2014-05-16T24:00', 'wrong-value']] as const) {
+  for (const [at, code] of [
+    ['2014-02-29', 'wrong-value'],
+    ['2021-01-01', 'ahead-of-now'],
+    ['2014-05-16T24:00', 'wrong-value'],
+  ] as const) {
     const answer = await post('/api/entries', { entries: [filled(12, 'a', 1, at)] });
     assert.equal(answer.status, 422);
     const [issue] = await issuesIn(answer);
@@ -111,7 +117,11 @@ test('S6 a body that is no JSON, breaks off, is compressed, is not UTF-8 or is t
     const answer = await asked;
     assert.deepEqual([answer.status, (await issuesIn(answer))[0]?.code], [status, code]);
   }
-  const latin = await fetch(`${server.url}/api/entries`, { method: 'POST', body: new Uint8Array([0x22, 0xe9, 0x22]), headers: { 'Content-Type': 'application/json' } });
+  const latin = await fetch(`${server.url}/api/entries`, {
+    method: 'POST',
+    body: new Uint8Array([0x22, 0xe9, 0x22]),
+    headers: { 'Content-Type': 'application/json' },
+  });
   assert.deepEqual([latin.status, (await issuesIn(latin))[0]?.code], [400, 'not-utf-8']);
 });
 
@@ -134,7 +144,13 @@ test('S8 an unknown route is 404 and a wrong method 405, both with issues', asyn
     const answer = await fetch(server.url + path);
     assert.deepEqual([answer.status, (await issuesIn(answer))[0]?.code], [404, 'unknown-route'], path);
   }
-  for (const [path, method] of [['/api/hello', 'POST'], ['/api/entries', 'DELETE'], ['/api/pair', 'GET'], ['/', 'POST'], ['/api/entries', 'OPTIONS']] as const) {
+  for (const [path, method] of [
+    ['/api/hello', 'POST'],
+    ['/api/entries', 'DELETE'],
+    ['/api/pair', 'GET'],
+    ['/', 'POST'],
+    ['/api/entries', 'OPTIONS'],
+  ] as const) {
     const answer = await fetch(server.url + path, { method });
     assert.deepEqual([answer.status, (await issuesIn(answer))[0]?.code], [405, 'wrong-method'], `${method} ${path}`);
     assert.equal(answer.headers.get('access-control-allow-origin'), null);
@@ -155,7 +171,8 @@ test('S9 a Host that is not ours and an Origin that is not this server are refus
     ['/api/hello', { Host: `localhost:${server.port}`, 'Sec-Fetch-Site': 'same-origin' }, 200],
     ['/', { Host: own, 'Sec-Fetch-Site': 'cross-site' }, 200],
   ];
-  for (const [path, headers, status] of cases) assert.equal((await rawStatus(path, headers)).status, status, JSON.stringify([path, headers]));
+  for (const [path, headers, status] of cases)
+    assert.equal((await rawStatus(path, headers)).status, status, JSON.stringify([path, headers]));
 });
 
 test('S10 the app comes with strict headers; its screens share one page, its files are kept, nothing else is given out', async () => {
@@ -188,14 +205,21 @@ test('S11 what is no HTTP is answered 400 and the server goes on', async () => {
 });
 
 test('S12 bad queries are refused with the field', async () => {
-  for (const [query, path] of [['after=-1', 'after'], ['after=1.5', 'after'], ['limit=0', 'limit'], ['limit=2001', 'limit'], ['after=9007199254740993', 'after'], ['x=1', 'x']]) {
+  for (const [query, path] of [
+    ['after=-1', 'after'],
+    ['after=1.5', 'after'],
+    ['limit=0', 'limit'],
+    ['limit=2001', 'limit'],
+    ['after=9007199254740993', 'after'],
+    ['x=1', 'x'],
+  ]) {
     const answer = await fetch(`${server.url}/api/entries?${query}`);
     assert.equal(answer.status, 400, query);
     assert.equal((await issuesIn(answer))[0]?.path, path);
   }
 });
 
-test('S13 a taken port, an address of elsewhere, a held folder and a bad certificate are one issue each, and leave nothing open', async () => {
+test('S13 a taken port, an address of elsewhere, a held folder, a bad certificate: one issue each, and nothing is left open', async () => {
   const plain = { port: 0, host: '127.0.0.1', dataDir: join(root, 'other'), staticDir: root, version: '0', kinds: [] };
   const cases = [
     [{ port: server.port }, 'port-taken'],
@@ -207,7 +231,10 @@ test('S13 a taken port, an address of elsewhere, a held folder and a bad certifi
   for (const [change, code] of cases) {
     const started = await startServer({ ...plain, ...change });
     assert.ok(!started.ok);
-    assert.deepEqual(started.issues.map((issue) => issue.code), [code]);
+    assert.deepEqual(
+      started.issues.map((issue) => issue.code),
+      [code],
+    );
   }
   const free = await startServer(plain);
   assert.ok(free.ok);

@@ -50,8 +50,15 @@ export async function startServer<D>(options: ServerOptions<D>): Promise<Result<
   const now = options.now ?? (() => new Date());
   const desk = pairingDesk(store.value.pairings, now, (code) => options.showCode?.(code));
   const app = createApp({
-    store: store.value, kinds: kindMap(options.kinds), desk, names: ownNames(options.host), now, version: options.version,
-    staticDir: options.staticDir, encrypted: pem.value !== null, trouble: options.trouble ?? (() => undefined),
+    store: store.value,
+    kinds: kindMap(options.kinds),
+    desk,
+    names: ownNames(options.host),
+    now,
+    version: options.version,
+    staticDir: options.staticDir,
+    encrypted: pem.value !== null,
+    trouble: options.trouble ?? (() => undefined),
   });
   const listening = await listen(app.fetch, options.host, options.port, pem.value);
   if (!listening.ok) {
@@ -80,14 +87,24 @@ interface Pem {
 function readPem(cert: string | undefined, key: string | undefined): Result<Pem | null> {
   if (cert === undefined && key === undefined) return good(null);
   if (cert === undefined || key === undefined) {
-    return bad({ code: 'bad-certificate', path: cert === undefined ? 'cert' : 'key', found: 'nothing', expected: 'both a certificate and its key' });
+    return bad({
+      code: 'bad-certificate',
+      path: cert === undefined ? 'cert' : 'key',
+      found: 'nothing',
+      expected: 'both a certificate and its key',
+    });
   }
   try {
     const pem = { cert: readFileSync(cert), key: readFileSync(key) };
     createEncrypted(pem).close();
     return good(pem);
   } catch (error) {
-    return bad({ code: 'bad-certificate', path: `${cert}, ${key}`, found: reason(error), expected: 'a certificate and its key as PEM files' });
+    return bad({
+      code: 'bad-certificate',
+      path: `${cert}, ${key}`,
+      found: reason(error),
+      expected: 'a certificate and its key as PEM files',
+    });
   }
 }
 
@@ -98,8 +115,11 @@ function listen(fetch: Fetch, host: string, port: number, pem: Pem | null): Prom
   const server = createAdaptorServer({ fetch, ...how }) as Server;
   server.on('clientError', (_error, socket) => {
     if (!socket.writable) return;
-    const body = JSON.stringify({ issues: [{ code: 'bad-request', path: 'request', found: 'no request that HTTP knows', expected: 'HTTP/1.1' }] });
-    socket.end(`HTTP/1.1 400 Bad Request\r\nContent-Type: application/json\r\nContent-Length: ${Buffer.byteLength(body)}\r\nConnection: close\r\n\r\n${body}`);
+    const body = JSON.stringify({
+      issues: [{ code: 'bad-request', path: 'request', found: 'no request that HTTP knows', expected: 'HTTP/1.1' }],
+    });
+    const head = ['HTTP/1.1 400 Bad Request', 'Content-Type: application/json', `Content-Length: ${Buffer.byteLength(body)}`, 'Connection: close'];
+    socket.end(`${head.join('\r\n')}\r\n\r\n${body}`);
   });
   return new Promise((resolve) => {
     server.once('error', (error) => resolve(bad(listenIssue(error, host, port))));
@@ -109,8 +129,20 @@ function listen(fetch: Fetch, host: string, port: number, pem: Pem | null): Prom
 
 function listenIssue(error: Error, host: string, port: number): Issue {
   const why = reason(error);
-  if (why === 'EADDRINUSE') return { code: 'port-taken', path: `port ${port}`, found: 'another program listens there', expected: 'a free port (PORT names another)' };
-  if (why === 'EACCES') return { code: 'port-not-allowed', path: `port ${port}`, found: 'not allowed for this user', expected: 'a port from 1024 (PORT names another)' };
+  if (why === 'EADDRINUSE')
+    return {
+      code: 'port-taken',
+      path: `port ${port}`,
+      found: 'another program listens there',
+      expected: 'a free port (PORT names another)',
+    };
+  if (why === 'EACCES')
+    return {
+      code: 'port-not-allowed',
+      path: `port ${port}`,
+      found: 'not allowed for this user',
+      expected: 'a port from 1024 (PORT names another)',
+    };
   return { code: 'host-not-here', path: `host ${host}`, found: why, expected: 'an address of this machine (HOST names another)' };
 }
 

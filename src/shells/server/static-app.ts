@@ -27,7 +27,8 @@ export function mountApp(app: Hono, folder: string): void {
       return refuse(c, { code: 'unknown-route', path: c.req.path.slice(0, 80), found: 'no such file', expected: 'a file of the app' });
     }
     const page = await readFile(join(folder, 'index.html')).catch(() => null);
-    if (page === null) return refuse(c, { code: 'app-not-built', path: 'app', found: 'no built app', expected: 'npm run build, then start again' });
+    if (page === null)
+      return refuse(c, { code: 'app-not-built', path: 'app', found: 'no built app', expected: 'npm run build, then start again' });
     return c.body(new Uint8Array(page), 200, { 'Content-Type': 'text/html; charset=utf-8', 'Cache-Control': 'no-cache' });
   });
 }

@@ -32,7 +32,10 @@ export function idbJournal(db: YardDatabase, epoch: string): BrowserJournal {
     waitingCount: () => db.count('outbox'),
     settle: async (ids) => {
       const work = journalWork(db);
-      await finished(work, ids.map((id) => work.objectStore('outbox').delete(id)));
+      await finished(
+        work,
+        ids.map((id) => work.objectStore('outbox').delete(id)),
+      );
     },
     receive: (entries, place) => receive(db, entries, place),
   };
@@ -114,7 +117,12 @@ async function finished(work: JournalWork, requests: readonly Promise<unknown>[]
 }
 
 function failed(error: unknown): Result<Appended> {
-  const full: Issue = { code: 'store-full', path: '', found: 'no room left in this browser', expected: 'free room on the device; what was stored before is untouched' };
+  const full: Issue = {
+    code: 'store-full',
+    path: '',
+    found: 'no room left in this browser',
+    expected: 'free room on the device; what was stored before is untouched',
+  };
   if (error instanceof DOMException && error.name === 'QuotaExceededError') return bad(full);
   throw error;
 }

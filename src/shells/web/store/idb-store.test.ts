@@ -29,8 +29,14 @@ test('J27 what a tab wrote is there when it is opened again: journal, outbox, pl
   await first.journal.close();
   const second = await openBrowserStore(name, { server });
   assert.equal(second.journal.epoch, first.journal.epoch);
-  assert.deepEqual((await readAll(second.journal, 2)).map((row) => row.entry.id), [1, 2, 3].map(idOf));
-  assert.deepEqual((await second.journal.all()).map((entry) => entry.id), [1, 2, 3].map(idOf));
+  assert.deepEqual(
+    (await readAll(second.journal, 2)).map((row) => row.entry.id),
+    [1, 2, 3].map(idOf),
+  );
+  assert.deepEqual(
+    (await second.journal.all()).map((entry) => entry.id),
+    [1, 2, 3].map(idOf),
+  );
   assert.equal(await second.unsent(), 1);
   assert.deepEqual(await second.journal.waiting(null, 5), [filled(2, 'b', 2)]);
   assert.deepEqual(await second.journal.place(), { epoch: 's', cursor: 9, last: idOf(3) });
@@ -60,7 +66,10 @@ test('J29 a full browser refuses the batch as full and keeps what was there', as
   const refused = await store.journal.append([filled(2, 'b', 2)]);
   assert.ok(!refused.ok && refused.issues[0]?.code === 'store-full');
   full.mock.restore();
-  assert.deepEqual((await readAll(store.journal, 5)).map((row) => row.entry.id), [idOf(1)]);
+  assert.deepEqual(
+    (await readAll(store.journal, 5)).map((row) => row.entry.id),
+    [idOf(1)],
+  );
   assert.equal((await store.journal.append([filled(2, 'b', 2)])).ok, true);
   await store.journal.close();
 });
@@ -71,7 +80,10 @@ test('J30 the journal is written with strict durability, and a book that is sent
   const asked = t.mock.method(IDBDatabase.prototype, 'transaction');
   await store.journal.append([filled(1, 'a', 1)]);
   await store.drafts.put('visit', 1);
-  assert.deepEqual(asked.mock.calls.map((call) => (call.arguments[2] as { durability?: string } | undefined)?.durability), ['strict', 'strict']);
+  assert.deepEqual(
+    asked.mock.calls.map((call) => (call.arguments[2] as { durability?: string } | undefined)?.durability),
+    ['strict', 'strict'],
+  );
   assert.equal(await store.unsent(), null);
   assert.equal(await askToStay(undefined), false);
   assert.equal(await askToStay({ persist: () => Promise.resolve(true) }), true);

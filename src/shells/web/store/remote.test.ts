@@ -50,7 +50,10 @@ test('S32 no network, no answer in time, and answers of another program are issu
       assert.equal(result.issues[0]?.code, code);
     }
   }
-  const slow = over((_path, init) => new Promise((_resolve, reject) => init.signal?.addEventListener('abort', () => reject(init.signal?.reason as Error))), 20);
+  const slow = over(
+    (_path, init) => new Promise((_resolve, reject) => init.signal?.addEventListener('abort', () => reject(init.signal?.reason as Error))),
+    20,
+  );
   // The time limit alone does not keep Node awake.
   const awake = setTimeout(() => undefined, 5000);
   const waited = await slow.hello();
@@ -60,8 +63,26 @@ test('S32 no network, no answer in time, and answers of another program are issu
 
 test('S33 an entry that came and is wrong is reported by field and left out; the others come through', async () => {
   const wrong = { ...filled(2, 'b', 2), body: { jar: 'b' } };
-  const page = await over(() => json(200, { epoch: 'e', cursor: 2, more: false, rows: [{ seq: 1, entry: filled(1, 'a', 1) }, { seq: 2, entry: wrong }, { seq: 3, entry: null }] })).pull(0, 5);
+  const page = await over(() =>
+    json(200, {
+      epoch: 'e',
+      cursor: 2,
+      more: false,
+      rows: [
+        { seq: 1, entry: filled(1, 'a', 1) },
+        { seq: 2, entry: wrong },
+        { seq: 3, entry: null },
+      ],
+    }),
+  ).pull(0, 5);
   assert.ok(page.ok);
-  assert.deepEqual(page.value.rows.map((row) => [row.id, row.entry !== null]), [[idOf(1), true], [idOf(2), false], ['', false]]);
+  assert.deepEqual(
+    page.value.rows.map((row) => [row.id, row.entry !== null]),
+    [
+      [idOf(1), true],
+      [idOf(2), false],
+      ['', false],
+    ],
+  );
   assert.deepEqual(page.value.issues[0], { code: 'missing', path: 'body.grams', found: 'nothing', expected: 'a number', entry: idOf(2) });
 });

@@ -32,10 +32,15 @@ export interface RemoteOptions<D> {
 const helloSchema = z.object({ version: z.string(), epoch: z.string(), count: z.number() });
 const pushedSchema = z.object({ epoch: z.string(), added: z.array(z.string()), known: z.array(z.string()) });
 const pageSchema = z.object({
-  epoch: z.string(), cursor: z.int(), more: z.boolean(), rows: z.array(z.object({ seq: z.int(), entry: z.unknown() })),
+  epoch: z.string(),
+  cursor: z.int(),
+  more: z.boolean(),
+  rows: z.array(z.object({ seq: z.int(), entry: z.unknown() })),
 });
 const refusalSchema = z.object({
-  issues: z.array(z.object({ code: z.string(), path: z.string(), found: z.string(), expected: z.string(), entry: z.optional(z.string()) })).check(z.minLength(1)),
+  issues: z
+    .array(z.object({ code: z.string(), path: z.string(), found: z.string(), expected: z.string(), entry: z.optional(z.string()) }))
+    .check(z.minLength(1)),
 });
 
 export function httpServer<D>(options: RemoteOptions<D>): Server {
@@ -69,10 +74,16 @@ type Ask = <T>(path: string, body: unknown, schema: z.ZodMiniType<T>) => Promise
 /** `body` null: a GET. */
 function asking<D>({ base = '', timeoutMs = 15_000, fetch: send = fetch }: RemoteOptions<D>): Ask {
   return async (path, body, schema) => {
-    const init: RequestInit = body === null ? {} : { method: 'POST', body: JSON.stringify(body), headers: { 'Content-Type': 'application/json' } };
+    const init: RequestInit =
+      body === null ? {} : { method: 'POST', body: JSON.stringify(body), headers: { 'Content-Type': 'application/json' } };
     let answer: { readonly status: number; readonly value: unknown };
     try {
-      const response = await send(base + path, { ...init, cache: 'no-store', credentials: 'same-origin', signal: AbortSignal.timeout(timeoutMs) });
+      const response = await send(base + path, {
+        ...init,
+        cache: 'no-store',
+        credentials: 'same-origin',
+        signal: AbortSignal.timeout(timeoutMs),
+      });
       answer = { status: response.status, value: await response.json().catch(() => undefined) };
     } catch (error) {
       const why = error instanceof Error ? error.name : String(error);
@@ -93,5 +104,10 @@ function owned({ entry, ...issue }: z.infer<typeof refusalSchema>['issues'][numb
 
 /** Another program answers there, or something in between. */
 function strange(status: number): Issue {
-  return { code: 'strange-answer', path: 'server', found: `an answer with status ${status} that is not ours`, expected: 'an answer of Festoon' };
+  return {
+    code: 'strange-answer',
+    path: 'server',
+    found: `an answer with status ${status} that is not ours`,
+    expected: 'an answer of Festoon',
+  };
 }

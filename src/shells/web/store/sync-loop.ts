@@ -58,7 +58,11 @@ export function startSync(copy: LocalCopy, remote: Remote, around: SyncAround, o
     const error = done.stopped?.[0] ?? null;
     failures = error === null ? 0 : failures + 1;
     report({
-      busy: false, pending: done.pending, error, refused: done.refused, pulled: status.pulled + done.pulled,
+      busy: false,
+      pending: done.pending,
+      error,
+      refused: done.refused,
+      pulled: status.pulled + done.pulled,
       lastOk: error === null ? `${around.now().toISOString().slice(0, 19)}Z` : status.lastOk,
     });
   }
@@ -75,7 +79,10 @@ export function startSync(copy: LocalCopy, remote: Remote, around: SyncAround, o
     exchange()
       .catch((error: unknown) => {
         failures += 1;
-        report({ busy: false, error: { code: 'sync-stopped', path: 'store', found: String(error), expected: 'a store that can be read and written' } });
+        report({
+          busy: false,
+          error: { code: 'sync-stopped', path: 'store', found: String(error), expected: 'a store that can be read and written' },
+        });
       })
       .finally(() => {
         if (again) run();
