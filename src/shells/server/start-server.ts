@@ -118,7 +118,8 @@ function listen(fetch: Fetch, host: string, port: number, pem: Pem | null): Prom
     const body = JSON.stringify({
       issues: [{ code: 'bad-request', path: 'request', found: 'no request that HTTP knows', expected: 'HTTP/1.1' }],
     });
-    const head = ['HTTP/1.1 400 Bad Request', 'Content-Type: application/json', `Content-Length: ${Buffer.byteLength(body)}`, 'Connection: close'];
+    const length = `Content-Length: ${Buffer.byteLength(body)}`;
+    const head = ['HTTP/1.1 400 Bad Request', 'Content-Type: application/json', length, 'Connection: close'];
     socket.end(`${head.join('\r\n')}\r\n\r\n${body}`);
   });
   return new Promise((resolve) => {
