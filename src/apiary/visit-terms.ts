@@ -1,3 +1,4 @@
-/** What the Visit screen asks in the keeper's terms, handed out at the front door: the signs and the notes on temper. */
+/** What the Visit screen asks in the keeper's terms, handed out at the front door: the signs, the notes on temper, and an empty comb. */
 export { signs, type SignCode, type SignLevel } from '../colony/signs.ts';
 export { temperNotes, temperWords, visitKinds } from '../colony/visit.ts';
+export { bareShares } from '../hive/contents.ts';

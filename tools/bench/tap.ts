@@ -69,7 +69,7 @@ const watchTaps = `(() => {
   let open = null;
   addEventListener('click', (event) => {
     const button = event.target instanceof Element ? event.target.closest('.visit-desk button') : null;
-    open = button === null ? null : { at: event.timeStamp, down: button.closest('.visit-act') !== null && button.classList.contains('visit-go') };
+    open = button === null ? null : { at: event.timeStamp, down: button.matches('.visit-act .visit-go') };
   }, true);
   new MutationObserver(() => {
     if (open === null) return;

@@ -162,9 +162,7 @@ function freePort(): Promise<number> {
     probe.on('error', reject);
     probe.listen(0, '127.0.0.1', () => {
       const found = probe.address();
-      probe.close(() =>
-        typeof found === 'object' && found !== null ? resolve(found.port) : reject(new Error('a port')),
-      );
+      probe.close(() => (typeof found === 'object' && found !== null ? resolve(found.port) : reject(new Error('a port'))));
     });
   });
 }

@@ -25,12 +25,8 @@ const goOn = (page: Page) => page.locator('.visit-go');
 /** What the screen says of the bar in the hand: title, everything pressed, the facts, the way on. */
 async function shown(page: Page): Promise<readonly string[]> {
   await goOn(page).first().waitFor();
-  const texts = await page
-    .locator('h1, [aria-pressed="true"], .visit-facts, .visit-go, .visit-told, textarea')
-    .allInnerTexts();
-  const notes = await page
-    .locator('textarea')
-    .evaluateAll((all) => all.map((each) => (each as HTMLTextAreaElement).value));
+  const texts = await page.locator('h1, [aria-pressed="true"], .visit-facts, .visit-go, .visit-told, textarea').allInnerTexts();
+  const notes = await page.locator('textarea').evaluateAll((all) => all.map((each) => (each as HTMLTextAreaElement).value));
   return [...texts.map((text) => text.replace(/\s+/g, ' ').trim()), ...notes];
 }
 
@@ -136,6 +132,7 @@ test('V11 the tab closed after any tap and opened again goes on with the same ba
   }
   await tapNamed(page, 'Note');
   await page.locator('textarea').fill('honey run over the bar');
+  await page.locator('.visit-facts b', { hasText: '✓' }).waitFor();
   const noted = await shown(page);
   await page.close();
   page = await openVisit(colonyAt(1));
@@ -162,6 +159,7 @@ test('V20 with the server killed a visit is recorded whole, the browser killed i
   await readBars(page, plans.slice(0, -7));
   await tapNamed(page, 'brood');
   await tapNamed(page, 'Eggs');
+  await page.getByRole('heading', { name: 'Eggs on this bar' }).waitFor();
   const seen = await shown(page);
   opened = await opened.killBrowser();
   page = await openVisit(colonyAt(0));
@@ -312,10 +310,7 @@ test('V17 a sign that means stop says at once to stop, move nothing and call the
   await tapNamed(page, 'Stop here');
   assert.equal(await page.getByRole('alert').count(), 0);
   await tapNamed(page, 'small dark beetles');
-  assert.match(
-    await page.getByRole('alert').innerText(),
-    /^Stop\. Close the hive, move nothing .* call the authority\./,
-  );
+  assert.match(await page.getByRole('alert').innerText(), /^Stop\. Close the hive, move nothing .* call the authority\./);
   await tapNamed(page, 'Sign');
   assert.match(await page.getByRole('alert').innerText(), /^Stop/);
   await throwAway(page);

@@ -15,8 +15,7 @@ export type Temper = NonNullable<VisitBody['temper']>;
 export type TemperNote = VisitBody['temperNotes'][number];
 export type Straight = NonNullable<VisitBody['straight']>;
 /** Signs are shown by how grave they are, a page each: nothing has to be scrolled with gloves on. */
-export type Panel =
-  'eggs' | 'cells' | 'queen' | 'sign-note' | 'sign-ask' | 'sign-stop' | 'note' | 'fell' | 'more' | 'discard';
+export type Panel = 'eggs' | 'cells' | 'queen' | 'sign-note' | 'sign-ask' | 'sign-stop' | 'note' | 'fell' | 'more' | 'discard';
 export type Phase = 'bars' | 'row' | 'colony' | 'confirm' | 'done';
 
 /** What is seen on the bar in the hand. Nulls are "not read". */
@@ -198,12 +197,7 @@ export function reopenedBar(written: Written, entry: Id): BarDraft {
  * The whole bay, follower or entrance end first; for a glance two bars at the follower: the last two
  * with comb, where combs are known, because it is their straightness that is asked.
  */
-export function placesToRead(
-  kind: VisitKind,
-  order: Order,
-  bay: Draft['bay'],
-  combs: readonly number[],
-): readonly number[] {
+export function placesToRead(kind: VisitKind, order: Order, bay: Draft['bay'], combs: readonly number[]): readonly number[] {
   const all = Array.from({ length: Math.max(0, bay.to - bay.from + 1) }, (_, index) => bay.from + index);
   const inwards = bay.follower === 'last' ? all.toReversed() : all;
   if (kind === 'glance') {

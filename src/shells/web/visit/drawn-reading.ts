@@ -1,7 +1,8 @@
 /** A reading of today as a bar of the strip: what the rulers said, and no more than that. */
+import { bareShares } from '../../../apiary/visit-terms.ts';
 import type { Reading } from '../../../colony/reading.ts';
 import type { BarView, ColonyView } from '../../../colony/view.ts';
-import { bareShares, type Shares } from '../../../hive/contents.ts';
+import type { Shares } from '../../../hive/contents.ts';
 
 export function drawnReading(view: ColonyView, reading: Reading): BarView {
   const before = view.bars.find((bar) => bar.place === reading.place);
@@ -15,11 +16,7 @@ export function drawnReading(view: ColonyView, reading: Reading): BarView {
     widthMm: before?.widthMm ?? view.bars[0]?.widthMm ?? 35,
     kind: bare ? 'bare' : told ? 'comb' : 'unknown',
     built: bare ? 0 : reading.combClass === 'building' ? buildingBuilt : builtBefore(before),
-    shares: bare
-      ? bareShares
-      : told
-        ? sharesOf(face.brood8 ?? 0, face.food8 ?? 0, reading.combClass === 'mostly drone')
-        : null,
+    shares: bare ? bareShares : told ? sharesOf(face.brood8 ?? 0, face.food8 ?? 0, reading.combClass === 'mostly drone') : null,
     ink: 'seen',
     bees: null,
     cells: reading.cells,

@@ -15,9 +15,7 @@ export function closingSentence(draft: Draft, colony: string, manner: Manner): s
 export function notOpened(draft: Draft): readonly number[] {
   const { from, to } = draft.bay;
   const read = new Set(draft.read.map((row) => row.place));
-  return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index).filter(
-    (place) => !read.has(place),
-  );
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index).filter((place) => !read.has(place));
 }
 
 type Say = (key: TextKey, slots?: Readonly<Record<string, SlotValue>>) => string;

@@ -129,10 +129,7 @@ test('V13 entries that the journal would not take wait in the draft and go in wh
   await session.tap(brood);
   world.append = [{ code: 'store-full', path: 'journal', found: 'no room', expected: 'room' }];
   await session.tap(down);
-  assert.deepEqual(
-    [open(session).trouble?.kind, open(session).draft.outbox.length, world.journal.length],
-    ['not stored', 1, 0],
-  );
+  assert.deepEqual([open(session).trouble?.kind, open(session).draft.outbox.length, world.journal.length], ['not stored', 1, 0]);
   world.append = null;
   await session.again();
   assert.deepEqual([open(session).trouble, open(session).draft.outbox.length, world.journal.length], [null, 0, 1]);

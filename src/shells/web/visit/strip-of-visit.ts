@@ -3,7 +3,7 @@
  * in the hand under the pointer. Once a bar is put down, two thin outlines stand at its sides: last
  * time at the left, today's expectation, dashed, at the right.
  */
-import { bareShares } from '../../../hive/contents.ts';
+import { bareShares } from '../../../apiary/visit-terms.ts';
 import type { BarView, ColonyView } from '../../../colony/view.ts';
 import { type Edges, lensAround, leftOf, widthOf } from '../../../sheets/places.ts';
 import { strip, stripBody, type StripOptions } from '../../../sheets/strip.ts';
@@ -89,8 +89,7 @@ function outlines(asked: VisitStrip, told: NonNullable<VisitStrip['told']>, wher
   const wide = widthOf(where.edges, told.place);
   const middle = leftOf(where.edges, told.place) + wide / 2;
   const edge = (wide * combShare) / 2 + gauge.gap;
-  const left =
-    lastTime === null ? '' : outline(lastTime, asked.trough, where, middle - edge - gauge.width, 'told-last', null);
+  const left = lastTime === null ? '' : outline(lastTime, asked.trough, where, middle - edge - gauge.width, 'told-last', null);
   const right = today === null ? '' : outline(today, asked.trough, where, middle + edge, 'told-today', '2 1.4');
   return left + right;
 }

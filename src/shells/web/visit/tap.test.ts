@@ -201,10 +201,7 @@ test('V9 closing writes one visit with what was given, taken, counted and confir
   const closed = tap(ready, close);
   assert.deepEqual(tap(closed, close), closed);
   const visit = visitSchema.parse(closed.outbox.at(-1)?.body);
-  assert.deepEqual(
-    [visit.given, visit.followerAfter, visit.barsCounted, visit.beesBars, visit.smokeMinutes],
-    [[6], 6, 6, 4, 12],
-  );
+  assert.deepEqual([visit.given, visit.followerAfter, visit.barsCounted, visit.beesBars, visit.smokeMinutes], [[6], 6, 6, 4, 12]);
   assert.deepEqual([visit.temper, visit.temperNotes, visit.sentence], ['calm', ['after rain'], sentence]);
   assert.equal(
     sentence,

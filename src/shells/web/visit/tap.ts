@@ -130,10 +130,7 @@ function onBar(draft: Draft, by: SeenTap): Draft {
 /** An answer that leaves nothing more to ask goes back to the rulers by itself: one tap less a bar. */
 function answered(by: SeenTap): boolean {
   return (
-    by.kind === 'youngest' ||
-    by.kind === 'queen' ||
-    by.kind === 'cells looked' ||
-    (by.kind === 'eggs' && by.eggs !== 'none seen')
+    by.kind === 'youngest' || by.kind === 'queen' || by.kind === 'cells looked' || (by.kind === 'eggs' && by.eggs !== 'none seen')
   );
 }
 
@@ -180,8 +177,7 @@ function notOpened(draft: Draft, by: Extract<Tap, { kind: 'not opened' }>): Draf
 
 function onward(draft: Draft, after: number, next: Id): Draft {
   const place = nextPlace(draft, after);
-  if (place === null)
-    return { ...draft, bar: null, panel: null, phase: draft.visitKind === 'glance' ? 'colony' : 'row' };
+  if (place === null) return { ...draft, bar: null, panel: null, phase: draft.visitKind === 'glance' ? 'colony' : 'row' };
   return { ...draft, panel: null, bar: freshBar(draft, place, next) };
 }
 
@@ -199,8 +195,7 @@ function takenUp(draft: Draft, place: number, next: Id): Pick<Draft, 'bar' | 'pl
 }
 
 function fell(draft: Draft, by: Extract<Tap, { kind: 'fell' }>): Draft {
-  if (draft.outbox.some((entry) => entry.id === by.id) || draft.fell.includes(by.place))
-    return { ...draft, panel: null };
+  if (draft.outbox.some((entry) => entry.id === by.id) || draft.fell.includes(by.place)) return { ...draft, panel: null };
   const { temperNotes } = draft.closing;
   const closing: Closing = {
     ...draft.closing,
@@ -283,9 +278,6 @@ const kept = ['bar', 'skipped', 'closing', 'brushed', 'smokeSince', 'phase'] as 
 function remembered(before: Draft, after: Draft): Draft {
   const changed = kept.filter((name) => before[name] !== after[name]);
   if (changed.length === 0) return after;
-  const values = Object.fromEntries(changed.map((name) => [name, before[name]])) as Extract<
-    Step,
-    { kind: 'values' }
-  >['values'];
+  const values = Object.fromEntries(changed.map((name) => [name, before[name]])) as Extract<Step, { kind: 'values' }>['values'];
   return { ...after, past: [...before.past, { kind: 'values', values } satisfies Step].slice(-mostSteps) };
 }

@@ -100,9 +100,7 @@ export function givenPlaces(draft: Draft): readonly number[] {
 /** Bars taken out at the end of the row, the last first. */
 export function takenPlaces(draft: Draft): readonly number[] {
   const { bay, closing } = draft;
-  return Array.from({ length: closing.taken }, (_, index) =>
-    bay.follower === 'last' ? bay.to - index : bay.from + index,
-  );
+  return Array.from({ length: closing.taken }, (_, index) => (bay.follower === 'last' ? bay.to - index : bay.from + index));
 }
 
 /** The last place of the bay at the follower board after the visit. */

@@ -54,8 +54,7 @@ test("V15 after the reading: last time with its day, and the day's expectation i
 });
 
 test('V15 far more or less than expected is a surprise, an eighth is not, and what was not read surprises nobody', () => {
-  const word = (brood8: number | null, food8: number | null) =>
-    expectationOf(viewWith(), reading(2, brood8, food8), []).surprise;
+  const word = (brood8: number | null, food8: number | null) => expectationOf(viewWith(), reading(2, brood8, food8), []).surprise;
   assert.deepEqual([word(1, 2), word(8, 0), word(5, 3), word(4, 2)], ['less brood', 'more brood', null, null]);
   assert.deepEqual([word(3, 5), word(null, null)], ['more food', null]);
 });
@@ -94,8 +93,7 @@ function stripWith(change: Partial<VisitStrip>): string {
 test('V16 before anything is read the strip shows four unknown combs and nothing that is believed', () => {
   const svg = stripWith({});
   assert.equal(svg.match(/class="unknown"/g)?.length, 4);
-  for (const believed of ['class="comb"', 'class="bees"', 'class="queen"', 'told-'])
-    assert.ok(!svg.includes(believed), believed);
+  for (const believed of ['class="comb"', 'class="bees"', 'class="queen"', 'told-']) assert.ok(!svg.includes(believed), believed);
   const bare = {
     ...viewWith(),
     bars: viewWith().bars.map((each) => ({ ...each, built: 0.2, shares: null, kind: 'bare' as const })),

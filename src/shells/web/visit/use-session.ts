@@ -34,10 +34,7 @@ export function useHand(): Hand {
   return hand;
 }
 
-export function useSession(
-  ports: VisitPorts,
-  key: string,
-): { readonly session: Session; readonly state: SessionState } {
+export function useSession(ports: VisitPorts, key: string): { readonly session: Session; readonly state: SessionState } {
   const [session] = useState(() => createSession(ports, key));
   const state = useSyncExternalStore(session.subscribe, session.state);
   return { session, state };
@@ -58,8 +55,7 @@ function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
     const { noted, at } = ports.now();
     return { noted, at };
   };
-  const noteOf = (bar: BarDraft) =>
-    text('visiting.note-text', { place: String(bar.place), text: bar.note.trim() }, manner);
+  const noteOf = (bar: BarDraft) => text('visiting.note-text', { place: String(bar.place), text: bar.note.trim() }, manner);
   return {
     ports,
     view,
@@ -84,8 +80,7 @@ function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
         words: { why: text('visiting.void-why', {}, manner) },
       });
     },
-    undo: () =>
-      tap({ kind: 'undo', next: newId(), stamp: stamp(), words: { why: text('visiting.fell-why', {}, manner) } }),
+    undo: () => tap({ kind: 'undo', next: newId(), stamp: stamp(), words: { why: text('visiting.fell-why', {}, manner) } }),
     go: (place) => tap({ kind: 'go', place, next: newId() }),
     fell: (place) =>
       tap({
