@@ -49,6 +49,16 @@ async function firstYard(page: Page): Promise<void> {
   await page.locator('.stop').first().waitFor();
 }
 
+/** The journal once advice and forecast of the visit stand in it: they are written when the visit is left. */
+async function issuedJournal(page: Page): Promise<readonly Entry[]> {
+  for (let tries = 0; tries < 100; tries += 1) {
+    const entries = await journalOf(page);
+    if (bodies(entries, 'forecast-issued').length > 0) return entries;
+    await page.waitForTimeout(100);
+  }
+  return assert.fail('advice and forecast of the visit were not written');
+}
+
 test('a first yard, a dead server, a visit cut in its middle, and a second browser that sees it', async () => {
   let page = await opened.page('/');
   await firstYard(page);
@@ -90,7 +100,7 @@ test('a first yard, a dead server, a visit cut in its middle, and a second brows
   await page.getByText('The visit is in the journal.').waitFor();
   await page.getByRole('link', { name: 'Back to the round' }).click();
 
-  const here = await journalOf(page);
+  const here = await issuedJournal(page);
   assert.equal(bodies<Reading>(here, 'reading').length, 6);
   assert.equal(bodies<VisitBody>(here, 'visit').length, 1);
   assert.equal(await unsentSaid(page), `${here.length - atFirst} entries are not yet on the server`);
