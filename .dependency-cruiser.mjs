@@ -3,8 +3,7 @@ import { rooms, shells } from './tools/walls/rooms.mjs';
 
 const names = rooms.map(([name]) => name);
 const tests = '\\.(test|contract)\\.tsx?$';
-const pureLibraries =
-  '^(node_modules/)?(zod|canonicalize|@noble/hashes|uuid|pure-rand|d3-scale|d3-shape|d3-array|suncalc)(/|$)';
+const pureLibraries = '^(node_modules/)?(zod|canonicalize|@noble/hashes|uuid|pure-rand|d3-scale|d3-shape|d3-array|suncalc)(/|$)';
 
 const upward = names.map((name, index) => ({
   name: `${name}-looks-down`,
@@ -17,8 +16,7 @@ const upward = names.map((name, index) => ({
 const shellToShell = shells.map((name) => ({
   name: `${name}-keeps-to-itself`,
   severity: 'error',
-  comment:
-    'Shells do not import each other, except that all may use disk. What two shells need belongs in a room or in apiary.',
+  comment: 'Shells do not import each other, except that all may use disk. What two shells need belongs in a room or in apiary.',
   from: { path: `^src/shells/${name}/`, pathNot: tests },
   to: {
     path: `^src/shells/(${shells.filter((other) => other !== name && (other !== 'disk' || name === 'web')).join('|')})/`,

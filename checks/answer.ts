@@ -65,8 +65,11 @@ function scaleOf(check: Check): number {
 }
 
 function read(answer: Readonly<Record<string, unknown>>, path: string): number | string | null {
-  const found = path.split('.').reduce<unknown>((inside, name) => (
-    typeof inside === 'object' && inside !== null ? (inside as Record<string, unknown>)[name] : undefined
-  ), answer);
+  const found = path
+    .split('.')
+    .reduce<unknown>(
+      (inside, name) => (typeof inside === 'object' && inside !== null ? (inside as Record<string, unknown>)[name] : undefined),
+      answer,
+    );
   return typeof found === 'number' || typeof found === 'string' ? found : null;
 }

@@ -26,7 +26,15 @@ export interface Check {
   readonly differs?: string;
 }
 
-export const checkTopics = ['cells and bees', 'wood and comb', 'brood', 'queens and swarms', 'food', 'sums', 'the trade'] as const;
+export const checkTopics = [
+  'cells and bees',
+  'wood and comb',
+  'brood',
+  'queens and swarms',
+  'food',
+  'sums',
+  'the trade',
+] as const;
 export type CheckTopic = (typeof checkTopics)[number];
 
 export type Origin =

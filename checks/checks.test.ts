@@ -50,12 +50,18 @@ test('F7 every source is used by a figure or a check', () => {
   const used = new Set<string>();
   for (const { basis } of figures as readonly Figure[]) if (basis.kind === 'source') used.add(basis.source);
   for (const { origin } of checks) if (origin.kind === 'published') used.add(origin.source);
-  assert.deepEqual(Object.keys(sources).filter((key) => !used.has(key)), []);
+  assert.deepEqual(
+    Object.keys(sources).filter((key) => !used.has(key)),
+    [],
+  );
 });
 
 test('K5 at least one check of each kind of question is asked, and every question has an answer', () => {
   for (const kind of ['sum', 'figure', 'range', 'worked', 'wording'] as const) {
-    assert.ok(checks.some((check) => check.ask.kind === kind), kind);
+    assert.ok(
+      checks.some((check) => check.ask.kind === kind),
+      kind,
+    );
   }
   for (const check of checks) assert.notEqual(answerTo(check.ask), null, check.id);
 });

@@ -9,5 +9,11 @@ import { tradeChecks } from './data/trade.ts';
 import { woodChecks } from './data/wood.ts';
 
 export const checks: readonly Check[] = [
-  ...cellChecks, ...woodChecks, ...broodChecks, ...queenChecks, ...foodChecks, ...sumChecks, ...tradeChecks,
+  ...cellChecks,
+  ...woodChecks,
+  ...broodChecks,
+  ...queenChecks,
+  ...foodChecks,
+  ...sumChecks,
+  ...tradeChecks,
 ];

@@ -12,9 +12,11 @@ for (const topic of checkTopics) {
 
 const failed = judged.filter(({ verdict }) => !verdict.passes);
 const count = (wanted: (check: Check) => boolean): number => checks.filter(wanted).length;
-console.log(`\n${checks.length} checks: ${count((check) => !check.circular && check.differs === undefined)} count, `
-  + `${count((check) => check.circular)} circular, ${count((check) => check.differs !== undefined)} known to differ; `
-  + `${failed.length} failed`);
+console.log(
+  `\n${checks.length} checks: ${count((check) => !check.circular && check.differs === undefined)} count, ` +
+    `${count((check) => check.circular)} circular, ${count((check) => check.differs !== undefined)} known to differ; ` +
+    `${failed.length} failed`,
+);
 for (const { check } of failed) console.log(`failed: ${check.id}`);
 process.exitCode = failed.length > 0 ? 1 : 0;
 
@@ -23,10 +25,16 @@ function line(check: Check, verdict: Verdict): string {
   const share = verdict.share === null ? '' : `${Math.round(100 * verdict.share)} % of tolerance`;
   const error = verdict.error === null ? '' : `error ${short(verdict.error)}`;
   return [
-    state.padEnd(8), check.id.padEnd(42), `ours ${short(verdict.ours)}`.padEnd(20),
+    state.padEnd(8),
+    check.id.padEnd(42),
+    `ours ${short(verdict.ours)}`.padEnd(20),
     `theirs ${short(check.expected)} ${check.unit}`.padEnd(28),
-    error.padEnd(18), share, check.circular ? '(circular)' : '',
-  ].join(' ').trimEnd();
+    error.padEnd(18),
+    share,
+    check.circular ? '(circular)' : '',
+  ]
+    .join(' ')
+    .trimEnd();
 }
 
 function short(value: number | string | null): string {

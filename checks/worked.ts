@@ -9,9 +9,11 @@ const figure = (key: Parameters<typeof value>[1]): number => value(printedBook, 
 
 export const worked = {
   /** Eggs of 100 that are at the stage: 1 larva, 2 sealed, 3 adult. */
-  'survivors of 100 eggs': ([stage = 0]) => 100 * [
-    figure('survival-egg-to-larva'), figure('survival-larva-to-sealed'), figure('survival-sealed-to-adult'),
-  ].slice(0, stage).reduce((a, b) => a * b, 1),
+  'survivors of 100 eggs': ([stage = 0]) =>
+    100 *
+    [figure('survival-egg-to-larva'), figure('survival-larva-to-sealed'), figure('survival-sealed-to-adult')]
+      .slice(0, stage)
+      .reduce((a, b) => a * b, 1),
   /** Cells of worker comb on square inches of face, at our density. */
   'worker cells on square inches': ([squareInches = 0]) => squareInches * 0.254 ** 2 * figure('worker-cells-per-dm2'),
   /** Cells and bees of an eighth of a side of 8 dm², at our densities. */
@@ -43,9 +45,8 @@ export const worked = {
     return daysBetween(lossDay, loss.virginEmerges.earliest ?? addDays(lossDay, 999));
   },
   /** Combs of bees, both faces full, from one comb of sealed brood. */
-  'combs of bees from a sealed comb': () => (
-    (figure('worker-cells-per-dm2') * figure('survival-sealed-to-adult')) / figure('bees-per-dm2')
-  ),
+  'combs of bees from a sealed comb': () =>
+    (figure('worker-cells-per-dm2') * figure('survival-sealed-to-adult')) / figure('bees-per-dm2'),
   /**
    * Greatest relative difference, over area, centroid, second moment and perimeter, between the closed forms and the
    * polygon of the corners: top width, depth, angle, side gap, floor gap.
@@ -54,11 +55,18 @@ export const worked = {
     const face = combFace({ topWidthMm, depthMm, wallAngleDeg, sideGapMm, floorGapMm });
     if (face === null) return null;
     const [half, bottom, deep] = [face.attachmentMm / 2, face.bottomMm / 2, face.combDepthMm];
-    const corners: readonly Point[] = [[-half, 0], [half, 0], [bottom, deep], [-bottom, deep]];
+    const corners: readonly Point[] = [
+      [-half, 0],
+      [half, 0],
+      [bottom, deep],
+      [-bottom, deep],
+    ];
     const polygon = areaMoments(corners);
     return Math.max(
-      apart(face.faceDm2, polygon.area / 1e4), apart(face.centroidMm, polygon.centroid[1]),
-      apart(face.secondMomentCm4, polygon.secondMomentX / 1e4), apart(face.perimeterMm, polygonPerimeter(corners)),
+      apart(face.faceDm2, polygon.area / 1e4),
+      apart(face.centroidMm, polygon.centroid[1]),
+      apart(face.secondMomentCm4, polygon.secondMomentX / 1e4),
+      apart(face.perimeterMm, polygonPerimeter(corners)),
     );
   },
 } as const satisfies Readonly<Record<string, (input: readonly number[]) => number | null>>;

@@ -96,7 +96,9 @@ export function pictureOf(apiary: Apiary, day: Day): Picture {
     colonies: views,
     advice,
     hives: [...state.hives.values()].map(({ id, name, bars }) => ({
-      id, name, bars,
+      id,
+      name,
+      bars,
       colonies: living.filter((view) => view.hive === id).map((view) => view.colony),
     })),
     faults: apiary.faults,

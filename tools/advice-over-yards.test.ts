@@ -87,9 +87,7 @@ function leaves(cite: Cite): readonly Cite[] {
 
 /** The sentence without what its slots put in, in whichever form: what is left must hold no digit. */
 function withoutSlots(saying: Saying, manner: Manner): string {
-  const forms = Object.values(saying.slots).flatMap((slot) =>
-    [null, ...slotForms].map((form) => slotText(slot, form, manner)),
-  );
+  const forms = Object.values(saying.slots).flatMap((slot) => [null, ...slotForms].map((form) => slotText(slot, form, manner)));
   const bare = forms.flatMap((text) => [text, text.replace(/ (kg|°C|%|per day)$/, '')]);
   return [...new Set(bare)]
     .sort((a, b) => b.length - a.length)

@@ -17,21 +17,33 @@ export function checksPage(): string {
     '# Checks',
     'This page is written by `npm run pages` from `checks`; do not edit it. `npm run checks` prints the same and fails when a check does not stand.',
     `${checks.length} checks: ${counting.length} count, ${circular.length} are circular, ${differing.length} are known to differ.`,
-    'Where the question is whether a published value lies in our range, *ours* is the figure\'s value and the error is the distance from the '
-    + 'nearer end of the range: 0 inside it.',
+    "Where the question is whether a published value lies in our range, *ours* is the figure's value and the error is the distance from the " +
+      'nearer end of the range: 0 inside it.',
     '## Where sources differ',
     'These values do not agree with the figure that was chosen; each says why, and is a fault the day it agrees.',
     markdownTable(
       ['check', 'what', 'theirs', 'ours', 'from', 'why they differ'],
       differing.map(({ check, verdict }) => [
-        `\`${check.id}\``, check.what, theirs(check), oursText(verdict), originText(check.origin), check.differs ?? '',
+        `\`${check.id}\``,
+        check.what,
+        theirs(check),
+        oursText(verdict),
+        originText(check.origin),
+        check.differs ?? '',
       ]),
     ),
-    ...checkTopics.flatMap((topic) => section(topic, counting.filter(({ check }) => check.topic === topic))),
+    ...checkTopics.flatMap((topic) =>
+      section(
+        topic,
+        counting.filter(({ check }) => check.topic === topic),
+      ),
+    ),
     '## Circular',
     'The expected value comes from the row that our figure comes from. These show only that nothing was mistyped, and count for nothing.',
     table(circular),
-  ].join('\n\n').concat('\n');
+  ]
+    .join('\n\n')
+    .concat('\n');
 }
 
 function section(topic: string, rows: readonly Judged[]): readonly string[] {
@@ -42,7 +54,14 @@ function table(rows: readonly Judged[]): string {
   return markdownTable(
     ['check', 'what', 'theirs', 'ours', 'error', 'tolerance', 'from', 'why this tolerance'],
     rows.map(({ check, verdict }) => [
-      `\`${check.id}\``, check.what, theirs(check), oursText(verdict), errorText(verdict), toleranceText(check), originText(check.origin), check.why,
+      `\`${check.id}\``,
+      check.what,
+      theirs(check),
+      oursText(verdict),
+      errorText(verdict),
+      toleranceText(check),
+      originText(check.origin),
+      check.why,
     ]),
   );
 }
@@ -52,7 +71,7 @@ function theirs(check: Check): string {
 }
 
 function oursText({ ours }: Verdict): string {
-  return typeof ours === 'number' ? short(ours) : ours ?? 'no answer';
+  return typeof ours === 'number' ? short(ours) : (ours ?? 'no answer');
 }
 
 /** Rounding of the machine prints as 0, so that the page is the same everywhere. */
@@ -69,8 +88,11 @@ function toleranceText(check: Check): string {
 
 function originText(origin: Origin): string {
   switch (origin.kind) {
-    case 'published': return `${sourceLink(origin.source, 'figures.md')}, ${origin.sureness}: ${origin.where}`;
-    case 'common practice': return 'common practice';
-    case 'worked apart': return `worked apart: ${origin.how}`;
+    case 'published':
+      return `${sourceLink(origin.source, 'figures.md')}, ${origin.sureness}: ${origin.where}`;
+    case 'common practice':
+      return 'common practice';
+    case 'worked apart':
+      return `worked apart: ${origin.how}`;
   }
 }

@@ -13,20 +13,29 @@ export function figuresPage(): string {
   return [
     '# Figures',
     'This page is written by `npm run pages` from `src/figures`; do not edit it.',
-    `The program rests on ${all.length} figures: ${tally()}. A range holds about eight yards of ten; where a source gives no spread `
-    + 'the range is ours and the note says so. A figure that is derived names what it is derived from; *our choice* gives the reason.',
+    `The program rests on ${all.length} figures: ${tally()}. A range holds about eight yards of ten; where a source gives no spread ` +
+      'the range is ours and the note says so. A figure that is derived names what it is derived from; *our choice* gives the reason.',
     ...topics.flatMap(topicSection),
     '## Sources',
-    'A title in square brackets is not the work\'s own: it says what the work is about.',
+    "A title in square brackets is not the work's own: it says what the work is about.",
     sourceList.map(sourceLine).join('\n'),
-  ].join('\n\n').concat('\n');
+  ]
+    .join('\n\n')
+    .concat('\n');
 }
 
 function topicSection(topic: Topic): readonly string[] {
   const own = all.filter((figure) => figure.topic === topic);
   if (own.length === 0) return [];
   const rows = own.map((figure) => [
-    `\`${figure.key}\``, figure.title, short(figure.value), rangeText(figure), figure.unit, figure.when, basisText(figure.basis), figure.note ?? '',
+    `\`${figure.key}\``,
+    figure.title,
+    short(figure.value),
+    rangeText(figure),
+    figure.unit,
+    figure.when,
+    basisText(figure.basis),
+    figure.note ?? '',
   ]);
   return [
     `## ${topic.charAt(0).toUpperCase()}${topic.slice(1)}`,
@@ -40,10 +49,14 @@ function rangeText({ low, high }: Figure): string {
 
 function basisText(basis: Basis): string {
   switch (basis.kind) {
-    case 'source': return `${sourceLink(basis.source)}, ${basis.sureness}: ${basis.where}`;
-    case 'derived': return `derived from ${basis.from.map((key) => `\`${key}\``).join(', ')}: ${basis.how}`;
-    case 'common practice': return basis.note === undefined ? 'common practice' : `common practice: ${basis.note}`;
-    case 'our choice': return `our choice: ${basis.why}`;
+    case 'source':
+      return `${sourceLink(basis.source)}, ${basis.sureness}: ${basis.where}`;
+    case 'derived':
+      return `derived from ${basis.from.map((key) => `\`${key}\``).join(', ')}: ${basis.how}`;
+    case 'common practice':
+      return basis.note === undefined ? 'common practice' : `common practice: ${basis.note}`;
+    case 'our choice':
+      return `our choice: ${basis.why}`;
   }
 }
 
@@ -57,12 +70,19 @@ function sourceLine([key, { who, year, title, where, doi }]: readonly [string, S
   const checked = checks.filter(({ origin }) => origin.kind === 'published' && origin.source === key).length;
   const date = year === null ? 'no date' : `${year}`;
   const link = doi === undefined ? '' : `, [doi:${doi}](https://doi.org/${doi})`;
-  return `- <a id="${key}"></a>${who} (${date}). ${title.replaceAll('[', '\\[').replaceAll(']', '\\]')}. ${where}${link}. `
-    + `*${count} ${count === 1 ? 'figure' : 'figures'}, ${checked} ${checked === 1 ? 'check' : 'checks'}.*`;
+  return (
+    `- <a id="${key}"></a>${who} (${date}). ${title.replaceAll('[', '\\[').replaceAll(']', '\\]')}. ${where}${link}. ` +
+    `*${count} ${count === 1 ? 'figure' : 'figures'}, ${checked} ${checked === 1 ? 'check' : 'checks'}.*`
+  );
 }
 
 function tally(): string {
   const kinds = ['source', 'derived', 'common practice', 'our choice'] as const;
-  const names = { source: 'with a source', derived: 'derived from others', 'common practice': 'common practice', 'our choice': 'our choice' };
+  const names = {
+    source: 'with a source',
+    derived: 'derived from others',
+    'common practice': 'common practice',
+    'our choice': 'our choice',
+  };
   return kinds.map((kind) => `${all.filter(({ basis }) => basis.kind === kind).length} ${names[kind]}`).join(', ');
 }

@@ -94,9 +94,7 @@ const swarmy = nestBars(8, (place) => ({
             ? { open: 4, sealed: 0, torn: 0, emerged: 0 }
             : null,
   queenSeen: place === 5,
-})).map((bar) =>
-  bar.place === 8 || bar.place === 1 ? { ...bar, kind: 'unknown' as const, shares: null, bees: null } : bar,
-);
+})).map((bar) => (bar.place === 8 || bar.place === 1 ? { ...bar, kind: 'unknown' as const, shares: null, bees: null } : bar));
 
 function options(width: number, height: number, more: Partial<StripOptions> = {}): StripOptions {
   return {
@@ -123,9 +121,7 @@ function frames(): FilmFrame[] {
         bar.place === 1 || bar.place === 9 ? { ...bar, kind: 'unknown', shares: null, bees: null } : bar,
       );
     if (i === 3)
-      bars = bars.map((bar) =>
-        bar.place === 3 ? { ...bar, comb: 'c4' } : bar.place === 4 ? { ...bar, comb: 'c3' } : bar,
-      );
+      bars = bars.map((bar) => (bar.place === 3 ? { ...bar, comb: 'c4' } : bar.place === 4 ? { ...bar, comb: 'c3' } : bar));
     if (i === 4) bars = bars.filter((bar) => bar.place > 2).map((bar) => ({ ...bar, place: bar.place - 2 }));
     return {
       visit: `v${i}`,
@@ -217,20 +213,17 @@ function charts(width: number): string {
     })),
     bands: band(factor),
   });
-  return chart(
-    [panel('Bees, thousands', 1), panel('Brood, thousands of cells', 1.4), panel('Honey, kilograms', 0.35)],
-    {
-      width,
-      panelHeight: width < 500 ? 130 : 170,
-      from,
-      to: at(92),
-      today: at(42),
-      todayLabel: 'today',
-      dayLabel: dayText,
-      valueLabel: (value) => String(value),
-      label: 'Bees, brood and honey, counted and likely',
-    },
-  );
+  return chart([panel('Bees, thousands', 1), panel('Brood, thousands of cells', 1.4), panel('Honey, kilograms', 0.35)], {
+    width,
+    panelHeight: width < 500 ? 130 : 170,
+    from,
+    to: at(92),
+    today: at(42),
+    todayLabel: 'today',
+    dayLabel: dayText,
+    valueLabel: (value) => String(value),
+    label: 'Bees, brood and honey, counted and likely',
+  });
 }
 
 function wide(width: number): string {

@@ -15,9 +15,10 @@ test('K6 docs/figures.md and docs/checks.md are not stale: npm run pages writes 
 
 test('K6 a stale page is refused with exit code 1, a written one accepted', () => {
   const place = mkdtempSync(join(tmpdir(), 'pages-'));
-  const run = (...args: readonly string[]): number | null => (
-    spawnSync(process.execPath, ['--import', import.meta.resolve('tsx'), resolve('tools/write-figures.ts'), ...args], { cwd: place }).status
-  );
+  const run = (...args: readonly string[]): number | null =>
+    spawnSync(process.execPath, ['--import', import.meta.resolve('tsx'), resolve('tools/write-figures.ts'), ...args], {
+      cwd: place,
+    }).status;
   try {
     mkdirSync(join(place, 'docs'));
     assert.equal(run('--check'), 1);
@@ -30,7 +31,7 @@ test('K6 a stale page is refused with exit code 1, a written one accepted', () =
   }
 });
 
-test('K6 the pages are made the same twice, and hold no machine\'s rounding', () => {
+test("K6 the pages are made the same twice, and hold no machine's rounding", () => {
   assert.equal(figuresPage(), figuresPage());
   assert.doesNotMatch(checksPage(), /\d\.\d{9}/);
 });

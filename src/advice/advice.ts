@@ -56,8 +56,7 @@ export type Slot =
   /** A key of the catalogue, put in as its own words. */
   | { readonly kind: 'term'; readonly key: string };
 
-export type Unit =
-  'cells' | 'bees' | 'per day' | 'days' | 'kg' | 'bars' | 'degC' | 'of eight' | 'percent' | 'count' | 'minutes';
+export type Unit = 'cells' | 'bees' | 'per day' | 'days' | 'kg' | 'bars' | 'degC' | 'of eight' | 'percent' | 'count' | 'minutes';
 
 /** A sentence to be: a key of the catalogue and what stands in its slots. */
 export interface Saying {
@@ -79,15 +78,7 @@ export interface Forbid {
 }
 
 export type CautionKey =
-  | 'stings'
-  | 'smoker'
-  | 'lifting'
-  | 'label and law'
-  | 'infants'
-  | 'suspected illness'
-  | 'local code'
-  | 'learners'
-  | 'ladder';
+  'stings' | 'smoker' | 'lifting' | 'label and law' | 'infants' | 'suspected illness' | 'local code' | 'learners' | 'ladder';
 
 export interface Advice {
   /** The rule's key, and what makes this one distinct within colony and day. */

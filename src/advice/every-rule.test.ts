@@ -106,8 +106,7 @@ test('A4 every number, day and place in a sentence comes from a figure or an ent
 
 test('A4 no text of an advice holds a digit of its own', () => {
   for (const [key, template] of Object.entries<string>(english)) {
-    if (/^(advice|sign|temper|temper-note|cells|act|suits|plan|caution)\./.test(key))
-      assert.doesNotMatch(template, /\d/, key);
+    if (/^(advice|sign|temper|temper-note|cells|act|suits|plan|caution)\./.test(key)) assert.doesNotMatch(template, /\d/, key);
   }
 });
 
@@ -119,8 +118,7 @@ test('A5 no advice that is given is forbidden by another on the same colony and 
         for (const other of kept) {
           assert.ok(!clash(one, other), `${one.rule} and ${other.rule}`);
           for (const forbid of one.forbids) {
-            const overlaps =
-              forbid.window.earliest <= other.window.latest && other.window.earliest <= forbid.window.latest;
+            const overlaps = forbid.window.earliest <= other.window.latest && other.window.earliest <= forbid.window.latest;
             assert.ok(
               one === other || !overlaps || forbid.act !== other.act,
               `${one.rule} forbids ${other.act} of ${other.rule}`,

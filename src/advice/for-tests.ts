@@ -3,15 +3,7 @@
  * and views put together by dice for the properties. Nothing outside tests uses it.
  */
 import { type Sign, signs } from '../colony/signs.ts';
-import type {
-  BarView,
-  CellsReading,
-  ColonyView,
-  QueenReading,
-  Total,
-  TotalName,
-  VisitSummary,
-} from '../colony/view.ts';
+import type { BarView, CellsReading, ColonyView, QueenReading, Total, TotalName, VisitSummary } from '../colony/view.ts';
 import { printedBook } from '../figures/book.ts';
 import { bareShares, type Shares } from '../hive/contents.ts';
 import { addDays, type Day } from '../numbers/day.ts';

@@ -40,9 +40,7 @@ export function planRound(
 
 function stopOf(colony: Id, advice: readonly Advice[], day: Day, book: FigureBook): Stop {
   const now = advice.filter((each) => each.window.earliest <= day).sort((a, b) => b.weight - a.weight);
-  const ahead = advice
-    .filter((each) => each.window.earliest > day)
-    .sort((a, b) => need(b, day, book) - need(a, day, book));
+  const ahead = advice.filter((each) => each.window.earliest > day).sort((a, b) => need(b, day, book) - need(a, day, book));
   const [first = null, ...more] = [...now, ...ahead];
   const verb = now.find((each) => each.verb !== 'no visit')?.verb ?? 'no visit';
   return { colony, verb, first, more, turnsUp: turnsUp(verb, now, ahead) };

@@ -18,10 +18,7 @@ const room = {
 test('A20 one bare bar goes to the edge of the brood, within the days until the cells run out', () => {
   const [advice] = giveRoom.advise(facts(aView({ room })));
   assert.ok(advice !== undefined);
-  assert.equal(
-    say(advice.say, manner),
-    'Add one bare bar at place 8 between 16 and 21 May: two days of empty cells are left.',
-  );
+  assert.equal(say(advice.say, manner), 'Add one bare bar at place 8 between 16 and 21 May: two days of empty cells are left.');
   assert.deepEqual(
     advice.reasons.map((reason) => say(reason, manner)),
     [
@@ -66,8 +63,5 @@ test('A20 in a full trough room is asked for, not a bar', () => {
   const bars = [1, 2, 3, 4, 5, 6, 7].map((place) => comb(place, { sealed: 0.5 }));
   const [advice] = giveRoom.advise(facts(aView({ room, bars, hiveBars: 7, bay: { from: 1, to: 7 } })));
   assert.equal(advice?.act, 'open');
-  assert.match(
-    say(advice.say, manner),
-    /^Make room in the hive between 16 and 21 May: every place of the trough is taken/,
-  );
+  assert.match(say(advice.say, manner), /^Make room in the hive between 16 and 21 May: every place of the trough is taken/);
 });

@@ -8,17 +8,7 @@ import { addDays, earlier, later } from '../numbers/day.ts';
 import type { Celsius } from '../numbers/units.ts';
 import { holds, type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Cite, Forbid, Saying } from './advice.ts';
-import {
-  daySlot,
-  figureNumber,
-  fromEntries,
-  numberSlot,
-  placeSlot,
-  placesSlot,
-  rangeSlot,
-  saying,
-  windowSlot,
-} from './cited.ts';
+import { daySlot, figureNumber, fromEntries, numberSlot, placeSlot, placesSlot, rangeSlot, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
 import { inBuildingSeason } from './season.ts';
 import { broodEdge, broodPlaces, lastOpening, nestEntries, outsideHarm, weatherCite } from './view-facts.ts';
@@ -58,10 +48,7 @@ function giveBar(facts: Facts, room: RoomReading, edge: number, found: Window): 
     say: gone
       ? saying('room.say-none', { place, window: windowSlot(found, nestCite(facts)) })
       : saying('room.say', { place, ...when(facts, room, found) }),
-    reasons: [
-      ...reasons(facts, room),
-      saying('room.lead', { days: figureNumber(facts.book, 'bar-draw-days', 'days') }),
-    ],
+    reasons: [...reasons(facts, room), saying('room.lead', { days: figureNumber(facts.book, 'bar-draw-days', 'days') })],
     chance: null,
     wouldChange: [
       saying('room.change-nectar'),
@@ -84,10 +71,7 @@ function troughFull(facts: Facts, room: RoomReading, found: Window): Advice {
     places: [],
     window: found,
     say: saying('room.full', when(facts, room, found)),
-    reasons: [
-      ...reasons(facts, room),
-      saying('room.full-why', { bars: numberSlot(view.hiveBars, 'bars', nestCite(facts)) }),
-    ],
+    reasons: [...reasons(facts, room), saying('room.full-why', { bars: numberSlot(view.hiveBars, 'bars', nestCite(facts)) })],
     chance: null,
     wouldChange: [saying('room.change-nectar')],
     forbids: barForbids(facts, found),

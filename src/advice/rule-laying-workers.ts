@@ -31,8 +31,7 @@ export const layingWorkers: Rule = {
     if (seen.length === 0 && view.queen.state !== 'laying workers' && view.queen.state !== 'drone layer') return [];
     const window = outsideHarm(facts, soon(view.day, value(book, 'act-soon-days')));
     if (window === null) return [];
-    if (view.queen.state === 'laying workers')
-      return [advice(facts, window, seen, 'workers', 'test with a comb of eggs')];
+    if (view.queen.state === 'laying workers') return [advice(facts, window, seen, 'workers', 'test with a comb of eggs')];
     if (view.queen.state === 'drone layer') return [advice(facts, window, seen, 'drone', 'requeen')];
     return [advice(facts, window, seen, 'again', 'open')];
   },
@@ -69,15 +68,12 @@ function advice(
 function why({ book }: Facts, key: 'workers' | 'drone' | 'again'): readonly Saying[] {
   const onset = saying('layers.onset', { days: figureRange(book, 'laying-workers-onset', 'days') });
   if (key === 'workers') return [onset, saying('layers.open-brood')];
-  if (key === 'drone')
-    return [saying('layers.drone-why', { days: figureNumber(book, 'queen-mating-deadline', 'days') })];
+  if (key === 'drone') return [saying('layers.drone-why', { days: figureNumber(book, 'queen-mating-deadline', 'days') })];
   return [saying('layers.young'), onset];
 }
 
 function laid({ view }: Facts, cite: Cite): readonly Saying[] {
-  return view.queen.lastLaid === null
-    ? []
-    : [saying('layers.worker-brood', { window: windowSlot(view.queen.lastLaid, cite) })];
+  return view.queen.lastLaid === null ? [] : [saying('layers.worker-brood', { window: windowSlot(view.queen.lastLaid, cite) })];
 }
 
 function seenSaying(seen: Seen): Saying {

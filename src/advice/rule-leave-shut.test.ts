@@ -8,8 +8,7 @@ import { leaveShut } from './rule-leave-shut.ts';
 
 const manner = { language: 'en', units: 'metric', hours: 24, today } as const;
 const opened = [visit('2014-05-04')];
-const said = (given: Parameters<typeof leaveShut.advise>[0]) =>
-  leaveShut.advise(given).map((advice) => say(advice.say, manner));
+const said = (given: Parameters<typeof leaveShut.advise>[0]) => leaveShut.advise(given).map((advice) => say(advice.say, manner));
 
 test('A24 on a virgin’s days the hive stays shut', () => {
   const queen = {
@@ -33,9 +32,7 @@ test('A24 on a virgin’s days the hive stays shut', () => {
 });
 
 test('A24 after a queen was given, and after a new queen’s first eggs, the hive rests', () => {
-  const events = [
-    { day: '2014-05-13', entry: 'given', event: { kind: 'queen began', queen: 'q', how: 'introduced' } },
-  ] as const;
+  const events = [{ day: '2014-05-13', entry: 'given', event: { kind: 'queen began', queen: 'q', how: 'introduced' } }] as const;
   assert.deepEqual(said(facts(aView({ events, visits: opened, queen: { eggs: 'not looked' } }))), [
     'Leave shut until 20 May: a queen was given on 13 May.',
   ]);
@@ -61,9 +58,7 @@ test('A24 a cold day forbids lifting brood, a colder one a glance as well; an un
 
 test('A24 a hive just opened rests a week, unless a need is stronger', () => {
   const view = aView();
-  assert.deepEqual(said(facts(view)), [
-    'Leave shut until 18 May: opened on 12 May, and nothing calls for a look sooner.',
-  ]);
+  assert.deepEqual(said(facts(view)), ['Leave shut until 18 May: opened on 12 May, and nothing calls for a look sooner.']);
   assert.deepEqual(
     advise(facts(view)).kept.map((advice) => advice.rule),
     ['leave-shut'],

@@ -16,9 +16,7 @@ export const leaveShut: Rule = {
   key: 'leave-shut',
   about: 'Says on which days a look does harm, and until when.',
   advise: (facts) =>
-    [virgin(facts), introduced(facts), newlyLaying(facts), cold(facts), justOpened(facts)].filter(
-      (advice) => advice !== null,
-    ),
+    [virgin(facts), introduced(facts), newlyLaying(facts), cold(facts), justOpened(facts)].filter((advice) => advice !== null),
 };
 
 function virgin(facts: Facts): Advice | null {
@@ -97,12 +95,7 @@ function cold(facts: Facts): Advice | null {
     why,
     weight: weights.cold,
   };
-  return shut(
-    facts,
-    windowOf(view.day),
-    given,
-    tooColdToGlance ? ['open', 'lift brood', 'glance'] : ['open', 'lift brood'],
-  );
+  return shut(facts, windowOf(view.day), given, tooColdToGlance ? ['open', 'lift brood', 'glance'] : ['open', 'lift brood']);
 }
 
 function justOpened(facts: Facts): Advice | null {

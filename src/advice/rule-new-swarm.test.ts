@@ -22,10 +22,7 @@ test('A21 a swarm hived three days ago is glanced at, fed, and its first eggs ar
   assert.deepEqual(
     newSwarm.advise(facts(view)).map((advice) => [advice.verb, say(advice.say, manner)]),
     [
-      [
-        'glance',
-        'Glance at the last two bars between 16 and 20 May: is the new comb straight? It still bends by hand.',
-      ],
+      ['glance', 'Glance at the last two bars between 16 and 20 May: is the new comb straight? It still bends by hand.'],
       ['no visit', 'Feed the swarm on 16 May, unless the bees bring in nectar.'],
       ['open', 'Look for the first eggs between 21 and 25 May.'],
     ],
@@ -46,10 +43,7 @@ test('A21 crooked comb is bent back at once, at the last two combs', () => {
   const view = aView({ visits, events: hivedOn('2014-05-07'), queen: { eggs: 'seen' }, bars });
   const [bend] = newSwarm.advise(facts(view));
   assert.equal(bend?.act, 'bend comb straight');
-  assert.equal(
-    say(bend.say, manner),
-    'Bend the new comb straight at places 2 and 3 on 16 May: it was seen crooked on 15 May.',
-  );
+  assert.equal(say(bend.say, manner), 'Bend the new comb straight at places 2 and 3 on 16 May: it was seen crooked on 15 May.');
 });
 
 test('A21 straight comb seen yesterday puts the next glance off; a feeding counts for days; after three weeks it is a colony', () => {

@@ -7,17 +7,7 @@ import { rangeOf, value } from '../figures/book.ts';
 import { addDays, type Day, daysBetween, later } from '../numbers/day.ts';
 import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Cite } from './advice.ts';
-import {
-  byEntry,
-  byFigure,
-  daySlot,
-  figureNumber,
-  figureRange,
-  placesSlot,
-  saying,
-  windowSlot,
-  workedOut,
-} from './cited.ts';
+import { byEntry, byFigure, daySlot, figureNumber, figureRange, placesSlot, saying, windowSlot, workedOut } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
 import { lastEvent, outsideHarm } from './view-facts.ts';
 import { weights } from './weights.ts';
@@ -36,9 +26,7 @@ export const newSwarm: Rule = {
     if (hived === null) return [];
     const age = daysBetween(hived.day, view.day);
     if (age < 0 || age > value(book, 'new-swarm-days')) return [];
-    return [straightComb(facts, hived), feedIt(facts, hived), firstEggs(facts, hived)].filter(
-      (advice) => advice !== null,
-    );
+    return [straightComb(facts, hived), feedIt(facts, hived), firstEggs(facts, hived)].filter((advice) => advice !== null);
   },
 };
 
@@ -84,12 +72,7 @@ function straightComb(facts: Facts, hived: Hived): Advice | null {
   };
 }
 
-function sayStraight(
-  hived: Hived,
-  window: Window,
-  bent: VisitSummary | null,
-  places: readonly number[],
-): Advice['say'] {
+function sayStraight(hived: Hived, window: Window, bent: VisitSummary | null, places: readonly number[]): Advice['say'] {
   const slot = windowSlot(window, hived.cite);
   if (bent === null) return saying('swarm.glance', { window: slot });
   const seen = { window: slot, seen: daySlot(bent.day, byEntry(bent.entry)) };
@@ -111,8 +94,7 @@ function feedIt(facts: Facts, hived: Hived): Advice | null {
   const fed = lastEvent(view, 'fed');
   const until = addDays(hived.day, rangeOf(book, 'soft-comb-days').high);
   if (view.day > until) return null;
-  if (fed !== null && fed.day >= hived.day && daysBetween(fed.day, view.day) < value(book, 'fed-enough-days'))
-    return null;
+  if (fed !== null && fed.day >= hived.day && daysBetween(fed.day, view.day) < value(book, 'fed-enough-days')) return null;
   if ((view.room?.nectarPerDay.low ?? 0) > 0) return null;
   const earliest = later(view.day, hived.day);
   const window = windowOf(earliest, later(earliest, addDays(hived.day, value(book, 'swarm-provision-days'))));

@@ -35,21 +35,14 @@ test('A23 until the day that tells, waiting is the advice, with what to look for
     sayChance(advice.chance, manner),
     'three queen cells there and none of them seen on 12 May: very unlikely, about 1 in 10',
   );
-  assert.ok(
-    advice.reasons.some((reason) =>
-      say(reason, manner).startsWith('With 7 bars of 10 opened and bees not brushed off'),
-    ),
-  );
+  assert.ok(advice.reasons.some((reason) => say(reason, manner).startsWith('With 7 bars of 10 opened and bees not brushed off')));
 });
 
 test('A23 on the day that tells, the hive is opened', () => {
   const queen = { state: 'unknown', eggs: 'none seen', lastLaid: null, nextTelling: '2014-05-12' } as const;
   const [advice] = noEggs.advise(facts(aView({ queen, visits: [visit('2014-05-02')] })));
   assert.equal(advice?.verb, 'open');
-  assert.equal(
-    say(advice.say, manner),
-    'Look for eggs between 16 and 20 May: none were seen on 2 May, and a look now tells.',
-  );
+  assert.equal(say(advice.say, manner), 'Look for eggs between 16 and 20 May: none were seen on 2 May, and a look now tells.');
 });
 
 test('A23 when neither brood nor a young queen is to be expected any more, a comb of eggs is the test', () => {

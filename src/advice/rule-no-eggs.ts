@@ -91,8 +91,7 @@ function isTestDue({ view, book }: Facts): boolean {
   const virginDays = virginDaysOf(view);
   if (lastLaid === null) return false;
   const hopeless = addDays(lastLaid.latest, value(book, 'hopeless-after-days')) <= view.day;
-  const waiting =
-    (firstEggs !== null && firstEggs.latest >= view.day) || (virginDays !== null && virginDays.latest >= view.day);
+  const waiting = (firstEggs !== null && firstEggs.latest >= view.day) || (virginDays !== null && virginDays.latest >= view.day);
   return hopeless && !waiting;
 }
 

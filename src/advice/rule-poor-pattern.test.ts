@@ -22,9 +22,6 @@ test('A27 a patchy sheet asks for a second look, says why the queen may not be t
 });
 
 test('A27 a count too small to say, or a good one, says nothing', () => {
-  assert.deepEqual(
-    poorPattern.advise(facts(aView({ solid: { percent: 70, lo95: 55, hi95: 82, from: ['counted'] } }))),
-    [],
-  );
+  assert.deepEqual(poorPattern.advise(facts(aView({ solid: { percent: 70, lo95: 55, hi95: 82, from: ['counted'] } }))), []);
   assert.deepEqual(poorPattern.advise(facts(aView())), []);
 });

@@ -85,9 +85,6 @@ test('A22 after a swarm that the journal tells of, the cells hold the next queen
   const events = [{ day: '2014-05-12', entry: 'left', event }];
   const [advice] = queenCells.advise(facts(aView({ cells: cellsOf({ counts: counts(0, 4) }), events })));
   assert.equal(advice?.verb, 'leave shut');
-  assert.match(
-    say(advice.say, manner),
-    /alone between 16 and 29 May: the swarm has left, and the next queen is in them\.$/,
-  );
+  assert.match(say(advice.say, manner), /alone between 16 and 29 May: the swarm has left, and the next queen is in them\.$/);
   assert.ok(advice.reasons.some((reason) => say(reason, manner) === 'The swarm left on 12 May.'));
 });

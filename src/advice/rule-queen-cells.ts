@@ -33,8 +33,7 @@ export const queenCells: Rule = {
     const { likelyKind } = cells;
     const { eggs } = facts.view.queen;
     if (swarmLeft(facts) !== null) return [leaveThem(facts, cells)];
-    if (likelyKind === 'supersedure' || likelyKind === 'emergency' || eggs === 'none seen')
-      return [leaveThem(facts, cells)];
+    if (likelyKind === 'supersedure' || likelyKind === 'emergency' || eggs === 'none seen') return [leaveThem(facts, cells)];
     if (eggs === 'not looked') return [lookFirst(facts, cells)];
     return [cells.counts.sealed > 0 ? sealedSwarm(facts, cells) : openSwarm(facts, cells)];
   },
@@ -62,10 +61,7 @@ function leaveThem(facts: Facts, cells: CellsReading): Advice {
   const kind = left !== null ? 'after-swarm' : cells.likelyKind;
   const key = kind === 'supersedure' || kind === 'emergency' || kind === 'after-swarm' ? kind : 'only';
   const end = cells.virginEmerges?.latest ?? addDays(view.day, value(book, 'virgin-emerges-after-sealing'));
-  const window = windowOf(
-    view.day,
-    key === 'supersedure' ? later(view.day, end) : untilMated(view, later(view.day, end)),
-  );
+  const window = windowOf(view.day, key === 'supersedure' ? later(view.day, end) : untilMated(view, later(view.day, end)));
   const gone =
     left === null
       ? []
@@ -159,9 +155,7 @@ function sealedSwarm(facts: Facts, cells: CellsReading): Advice {
       say: saying('cells.may-have-left', slots),
       reasons: [counted(cells), ...leaving(cells), saying('cells.fewer-bees')],
       wouldChange: [saying('cells.change-bees')],
-      forbids: [
-        dontCut(windowOf(view.day, later(window.latest, cells.virginEmerges?.latest ?? window.latest)), 'left'),
-      ],
+      forbids: [dontCut(windowOf(view.day, later(window.latest, cells.virginEmerges?.latest ?? window.latest)), 'left')],
       weight: weights.swarmLeaves,
     };
   }
@@ -209,17 +203,13 @@ function counted(cells: CellsReading): Saying {
 }
 
 function leaving(cells: CellsReading): readonly Saying[] {
-  const sealed =
-    cells.sealed === null ? [] : [saying('cells.sealing', { window: windowSlot(cells.sealed, cite(cells)) })];
-  const leaves =
-    cells.leaves === null ? [] : [saying('cells.leaves', { window: windowSlot(cells.leaves, cite(cells)) })];
+  const sealed = cells.sealed === null ? [] : [saying('cells.sealing', { window: windowSlot(cells.sealed, cite(cells)) })];
+  const leaves = cells.leaves === null ? [] : [saying('cells.leaves', { window: windowSlot(cells.leaves, cite(cells)) })];
   return [...sealed, ...leaves];
 }
 
 function emerges(cells: CellsReading): readonly Saying[] {
-  return cells.virginEmerges === null
-    ? []
-    : [saying('cells.emerges', { window: windowSlot(cells.virginEmerges, cite(cells)) })];
+  return cells.virginEmerges === null ? [] : [saying('cells.emerges', { window: windowSlot(cells.virginEmerges, cite(cells)) })];
 }
 
 function dontCut(window: Window, why: string): Forbid {

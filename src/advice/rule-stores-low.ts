@@ -45,9 +45,7 @@ function feed(facts: Facts, left: StoresLeft, urgent: boolean): Advice {
           }),
         ];
   const gap =
-    left.reachKg.likely < left.honeyKg.likely
-      ? [saying('stores.gap', { reach: rangeSlot(left.reachKg, 'kg', cite) })]
-      : [];
+    left.reachKg.likely < left.honeyKg.likely ? [saying('stores.gap', { reach: rangeSlot(left.reachKg, 'kg', cite) })] : [];
   return {
     rule: 'stores-low',
     colony: view.colony,

@@ -149,8 +149,7 @@ function base({ view }: Facts, last: VisitSummary): Common {
     verb: 'no visit',
     places: [],
     chance: null,
-    cautions:
-      last.temper === 'stinging' || last.temperNotes.includes('followed people') ? ['stings', 'learners'] : ['stings'],
+    cautions: last.temper === 'stinging' || last.temperNotes.includes('followed people') ? ['stings', 'learners'] : ['stings'],
   };
 }
 
@@ -180,9 +179,7 @@ function apart({ book }: Facts, visits: readonly VisitSummary[]): readonly Visit
 function isOfThisQueen({ view, book }: Facts, visit: VisitSummary): boolean {
   const began = lastEvent(view, 'queen began')?.event;
   if (began?.kind === 'queen began' && cameWithHerBees.includes(began.how)) return true;
-  return (
-    view.queenSince === null || daysBetween(view.queenSince.latest, visit.day) >= value(book, 'requeened-full-days')
-  );
+  return view.queenSince === null || daysBetween(view.queenSince.latest, visit.day) >= value(book, 'requeened-full-days');
 }
 
 function isBad(visit: VisitSummary): boolean {

@@ -10,9 +10,7 @@ const said = (view: ReturnType<typeof aView>) =>
   visitDue.advise(facts(view)).map((advice) => say(advice.say, { ...manner, today: view.day }));
 
 test('A29 in the swarm season a week after the last opening, whatever the weekday; late is said', () => {
-  assert.deepEqual(said(aView({ visits: [visit('2014-05-08')] })), [
-    'Open between 15 and 17 May: last opened on 8 May.',
-  ]);
+  assert.deepEqual(said(aView({ visits: [visit('2014-05-08')] })), ['Open between 15 and 17 May: last opened on 8 May.']);
   assert.deepEqual(said(aView({ visits: [visit('2014-04-29')] })), [
     'Open today: last opened on 29 April, and a look was due between 6 and 8 May.',
   ]);

@@ -44,10 +44,7 @@ function recheck(facts: Facts): Advice | null {
       window: windowSlot(found.late ? found.was : found.window, cite),
       cut: daySlot(last.day, byEntry(last.entry)),
     }),
-    reasons: [
-      saying('due.recheck-why', { days: figureRange(book, 'recheck-after-cutting', 'days') }),
-      saying('due.only-cells'),
-    ],
+    reasons: [saying('due.recheck-why', { days: figureRange(book, 'recheck-after-cutting', 'days') }), saying('due.only-cells')],
     wouldChange: [saying('due.change-swarm')],
     weight: weights.recheck,
   };
@@ -124,9 +121,7 @@ function due(facts: Facts, window: Window): Due | null {
   if (found === null) return null;
   return {
     window:
-      found.earliest > view.day
-        ? found
-        : windowOf(window.earliest < view.day ? window.earliest : found.earliest, found.latest),
+      found.earliest > view.day ? found : windowOf(window.earliest < view.day ? window.earliest : found.earliest, found.latest),
     late,
     was: window,
   };

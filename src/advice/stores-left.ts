@@ -74,8 +74,5 @@ function shareWithinReach(view: ColonyView, book: FigureBook): number {
 }
 
 function sumHoney(bars: readonly BarView[]): number {
-  return bars.reduce(
-    (sum, bar) => sum + (bar.shares === null ? 0 : (bar.shares.honey + bar.shares.nectar) * bar.built),
-    0,
-  );
+  return bars.reduce((sum, bar) => sum + (bar.shares === null ? 0 : (bar.shares.honey + bar.shares.nectar) * bar.built), 0);
 }

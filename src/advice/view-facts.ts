@@ -86,7 +86,5 @@ export function lastEvent(
 
 /** What the weather of the view's day rests on: its entry, or the figure it is held against when the entry is not known. */
 export function weatherCite({ weather }: Facts): Cite {
-  return weather?.entry === undefined
-    ? { kind: 'figure', key: 'open-brood-least-temp' }
-    : { kind: 'entry', id: weather.entry };
+  return weather?.entry === undefined ? { kind: 'figure', key: 'open-brood-least-temp' } : { kind: 'entry', id: weather.entry };
 }

@@ -82,7 +82,5 @@ function isStop(advice: Advice): boolean {
 }
 
 function orderKey(advice: Advice): string {
-  return [advice.colony, advice.rule, advice.act, advice.window.earliest, advice.window.latest, advice.say.key].join(
-    ' ',
-  );
+  return [advice.colony, advice.rule, advice.act, advice.window.earliest, advice.window.latest, advice.say.key].join(' ');
 }

@@ -18,13 +18,22 @@ function anyValue(field: Field): fc.Arbitrary<unknown> {
 
 /** Any good input: optional fields given or not, one of each group of alternatives. */
 function anyInput(fields: readonly Field[]): fc.Arbitrary<Record<string, unknown>> {
-  return fc.record(Object.fromEntries(fields.map((field) => [field.name, fc.option(anyValue(field), { nil: undefined })])), {})
-    .chain((some) => fc.nat().chain((pick) => fc.record(Object.fromEntries(fields.flatMap((field) => {
-      const group = fields.filter((other) => other.oneOf !== undefined && other.oneOf === field.oneOf);
-      const chosen = group.length === 0 || group[pick % group.length] === field;
-      const leftOut = field.without !== undefined && some[field.name] === undefined;
-      return chosen && !leftOut ? [[field.name, anyValue(field)] as const] : [];
-    })))));
+  return fc
+    .record(Object.fromEntries(fields.map((field) => [field.name, fc.option(anyValue(field), { nil: undefined })])), {})
+    .chain((some) =>
+      fc.nat().chain((pick) =>
+        fc.record(
+          Object.fromEntries(
+            fields.flatMap((field) => {
+              const group = fields.filter((other) => other.oneOf !== undefined && other.oneOf === field.oneOf);
+              const chosen = group.length === 0 || group[pick % group.length] === field;
+              const leftOut = field.without !== undefined && some[field.name] === undefined;
+              return chosen && !leftOut ? [[field.name, anyValue(field)] as const] : [];
+            }),
+          ),
+        ),
+      ),
+    );
 }
 
 const only = (fields: readonly Field[], name: string): Field => {
@@ -44,30 +53,38 @@ test('S1 keys are unique and every sum has a line, a formula, fields and figures
 
 test('S2 any input within the fields is answered or refused with a fault of a field, and never with a number that is none', () => {
   for (const sum of sums) {
-    fc.assert(fc.property(anyInput(sum.fields), (input) => {
-      const result = sum.run(input, printedBook);
-      if (!result.ok) {
-        for (const issue of result.issues) assert.ok(only(sum.fields, issue.path) && issue.code === 'out-of-range', issue.path);
-        return;
-      }
-      assert.doesNotMatch(JSON.stringify(result.value), /NaN|Infinity/);
-      const numbers = JSON.stringify(result.value, (_, value: unknown) => {
-        assert.ok(typeof value !== 'number' || Number.isFinite(value), sum.key);
-        return value;
-      });
-      assert.ok(numbers.length > 2);
-    }), { seed: 81, numRuns: 150 });
+    fc.assert(
+      fc.property(anyInput(sum.fields), (input) => {
+        const result = sum.run(input, printedBook);
+        if (!result.ok) {
+          for (const issue of result.issues) assert.ok(only(sum.fields, issue.path) && issue.code === 'out-of-range', issue.path);
+          return;
+        }
+        assert.doesNotMatch(JSON.stringify(result.value), /NaN|Infinity/);
+        const numbers = JSON.stringify(result.value, (_, value: unknown) => {
+          assert.ok(typeof value !== 'number' || Number.isFinite(value), sum.key);
+          return value;
+        });
+        assert.ok(numbers.length > 2);
+      }),
+      { seed: 81, numRuns: 150 },
+    );
   }
 });
 
 test('S3 a field left out is repeated under assumed, and one that was given is not', () => {
   for (const sum of sums) {
-    fc.assert(fc.property(anyInput(sum.fields), (input) => {
-      const result = sum.run(input, printedBook);
-      if (!result.ok) return;
-      const standIns = sum.fields.filter((field) => field.without?.kind === 'figure' && !(field.name in input)).map((field) => field.name);
-      assert.deepEqual(Object.keys(result.value['assumed'] as object), standIns);
-    }), { seed: 82, numRuns: 60 });
+    fc.assert(
+      fc.property(anyInput(sum.fields), (input) => {
+        const result = sum.run(input, printedBook);
+        if (!result.ok) return;
+        const standIns = sum.fields
+          .filter((field) => field.without?.kind === 'figure' && !(field.name in input))
+          .map((field) => field.name);
+        assert.deepEqual(Object.keys(result.value['assumed'] as object), standIns);
+      }),
+      { seed: 82, numRuns: 60 },
+    );
   }
 });
 
@@ -83,7 +100,7 @@ test('S4 the figures named are those the answer rests on: a field that was given
   assert.deepEqual(dates.value['sources'], ['queen-egg-age', 'queen-sealing-age', 'queen-emerging-age']);
 });
 
-test('S5 the keeper\'s own figure takes the place of the printed one', () => {
+test("S5 the keeper's own figure takes the place of the printed one", () => {
   const own: FigureBook = {
     overrides: new Map([['bees-per-dm2', { key: 'bees-per-dm2', value: 110, low: 100, high: 120, entry: 'e' }]]),
   };
@@ -94,28 +111,50 @@ test('S5 the keeper\'s own figure takes the place of the printed one', () => {
 });
 
 test('S6 unknown, missing, mistyped and out-of-range fields are each named, all at once', () => {
-  const result = runSum('hive-box', { floorWidthMm: '200', heightMm: -1, wallAngleDeg: 30, bars: 2.5, colour: 'red' }, printedBook);
+  const result = runSum(
+    'hive-box',
+    { floorWidthMm: '200', heightMm: -1, wallAngleDeg: 30, bars: 2.5, colour: 'red' },
+    printedBook,
+  );
   assert.ok(!result.ok);
-  assert.deepEqual(result.issues.map(({ path, code }) => [path, code]), [
-    ['colour', 'unknown-field'], ['floorWidthMm', 'wrong-type'], ['heightMm', 'out-of-range'], ['bars', 'wrong-type'],
-    ['barWidthMm', 'missing'],
-  ]);
+  assert.deepEqual(
+    result.issues.map(({ path, code }) => [path, code]),
+    [
+      ['colour', 'unknown-field'],
+      ['floorWidthMm', 'wrong-type'],
+      ['heightMm', 'out-of-range'],
+      ['bars', 'wrong-type'],
+      ['barWidthMm', 'missing'],
+    ],
+  );
 });
 
 test('S6 both of two alternatives are a fault, and so is neither', () => {
   const both = runSum('cells-per-area', { cellWidthMm: 5, cellsPer10cm: 20 }, printedBook);
   assert.ok(!both.ok);
-  assert.deepEqual(both.issues.map(({ path, code }) => [path, code]), [['cellsPer10cm', 'both-alternatives']]);
+  assert.deepEqual(
+    both.issues.map(({ path, code }) => [path, code]),
+    [['cellsPer10cm', 'both-alternatives']],
+  );
   const neither = runSum('cells-per-area', {}, printedBook);
   assert.ok(!neither.ok);
-  assert.deepEqual(neither.issues.map(({ path, code }) => [path, code]), [['cellWidthMm', 'missing']]);
+  assert.deepEqual(
+    neither.issues.map(({ path, code }) => [path, code]),
+    [['cellWidthMm', 'missing']],
+  );
 });
 
 test('S6 a fault inside a list names its place and asks for one number', () => {
   const input = { emptyWorkerCellsInBrood: 1, emergingPerDay: [1, 'x', -3], laidPerDay: 1, nectarCellsPerDay: 0 };
   const result = runSum('room', input, printedBook);
   assert.ok(!result.ok);
-  assert.deepEqual(result.issues.map(({ path, found }) => [path, found]), [['emergingPerDay.1', '"x"'], ['emergingPerDay.2', '-3']]);
+  assert.deepEqual(
+    result.issues.map(({ path, found }) => [path, found]),
+    [
+      ['emergingPerDay.1', '"x"'],
+      ['emergingPerDay.2', '-3'],
+    ],
+  );
   assert.match(result.issues[0]?.expected ?? '', /^a number /);
 });
 
@@ -131,23 +170,33 @@ test('S6 faults seen only when fields are read together name the field', () => {
   }
 });
 
-test('S6 nothing that is no object is taken for input, and names of every object\'s own methods are no fields', () => {
+test("S6 nothing that is no object is taken for input, and names of every object's own methods are no fields", () => {
   for (const input of [null, [], 'x', 3, undefined]) {
     const result = runSum('pattern', input, printedBook);
     assert.ok(!result.ok && result.issues[0]?.path === 'input');
   }
   const hidden = runSum('pattern', JSON.parse('{"__proto__": 1, "constructor": 2}'), printedBook);
   assert.ok(!hidden.ok);
-  assert.deepEqual(hidden.issues.map((issue) => issue.code), ['unknown-field', 'unknown-field', 'missing', 'missing']);
+  assert.deepEqual(
+    hidden.issues.map((issue) => issue.code),
+    ['unknown-field', 'unknown-field', 'missing', 'missing'],
+  );
 });
 
 test('S7 the help of a sum shows each field with what takes its place', () => {
   assert.equal(sumHelp('no-such', printedBook), null);
   const help = sumHelp('comb-face', printedBook);
   assert.ok(help);
-  assert.deepEqual(help.fields.map(({ field, required, standIn }) => [field.name, required, standIn?.value ?? null]), [
-    ['topWidthMm', true, null], ['depthMm', true, null], ['wallAngleDeg', true, null], ['sideGapMm', false, 8], ['floorGapMm', false, 20],
-  ]);
+  assert.deepEqual(
+    help.fields.map(({ field, required, standIn }) => [field.name, required, standIn?.value ?? null]),
+    [
+      ['topWidthMm', true, null],
+      ['depthMm', true, null],
+      ['wallAngleDeg', true, null],
+      ['sideGapMm', false, 8],
+      ['floorGapMm', false, 20],
+    ],
+  );
 });
 
 test('S8 an unknown sum is refused with the list of those there are', () => {

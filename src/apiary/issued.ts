@@ -24,7 +24,12 @@ const forecastDays: readonly number[] = [7, 21];
 
 /** What the inputs were, in one short text: equal for the same entries in any order. */
 export function digestOf(entries: readonly Entry[]): string {
-  return hashOfText(entries.map((entry) => entry.id).sort().join('\n'));
+  return hashOfText(
+    entries
+      .map((entry) => entry.id)
+      .sort()
+      .join('\n'),
+  );
 }
 
 export function adviceIssued(picture: Picture, colony: Id, digest: string, manner: Manner): AdviceIssuedBody {

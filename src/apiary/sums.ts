@@ -18,8 +18,17 @@ import { markColourSum } from '../queens/sum-mark-colour.ts';
 export type { Answer, Field, Sum } from '../figures/sum.ts';
 
 export const sums: readonly Sum[] = [
-  cellsPerAreaSum, hiveBoxSum, combFaceSum, beesOnFaceSum, layingRateSum, broodDatesSum, queenLossSum, missedCellSum, roomSum,
-  patternSum, markColourSum,
+  cellsPerAreaSum,
+  hiveBoxSum,
+  combFaceSum,
+  beesOnFaceSum,
+  layingRateSum,
+  broodDatesSum,
+  queenLossSum,
+  missedCellSum,
+  roomSum,
+  patternSum,
+  markColourSum,
 ];
 
 export function runSum(key: string, input: unknown, book: FigureBook): Result<Answer> {

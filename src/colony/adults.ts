@@ -51,10 +51,7 @@ function countedBees(state: ColonyState, visit: Visit, book: FigureBook): Range 
     return scaleRange(error, beesOnFace(fullFaceDm2, faces, onDm2.likely));
   }
   if (beesBars === null) return null;
-  return timesRange(
-    scaleRange(error, beesOnFace(fullFaceDm2, 2 * beesBars, onDm2.likely)),
-    rangeOf(book, 'bees-bar-cover'),
-  );
+  return timesRange(scaleRange(error, beesOnFace(fullFaceDm2, 2 * beesBars, onDm2.likely)), rangeOf(book, 'bees-bar-cover'));
 }
 
 /** What swarms and splits left since the count, as a factor; on its own day keepers count first, but after a swarm. */
@@ -62,8 +59,7 @@ function changesSince(state: ColonyState, visit: Visit, to: Day, book: FigureBoo
   const one = { low: 1, likely: 1, high: 1 };
   const after = afterSwarm(visit);
   const events = (state.events.get(visit.colony) ?? []).filter(
-    ({ day, event }) =>
-      day <= to && (day > visit.day || (day === visit.day && !(after && event.kind === 'swarm left'))),
+    ({ day, event }) => day <= to && (day > visit.day || (day === visit.day && !(after && event.kind === 'swarm left'))),
   );
   return events.reduce((factor, { event }) => timesRange(factor, partLeft(state, event, book)), one);
 }
@@ -106,10 +102,7 @@ function swarmOf(state: ColonyState, colony: Colony, day: Day, book: FigureBook)
   );
   const counted = visit === undefined ? null : countedBees(state, visit, book);
   if (visit === undefined || counted === null) return null;
-  return timesRange(
-    timesRange(counted, rangeOf(book, 'swarm-share')),
-    factorOf(carriedSd(daysBetween(visit.day, day), book)),
-  );
+  return timesRange(timesRange(counted, rangeOf(book, 'swarm-share')), factorOf(carriedSd(daysBetween(visit.day, day), book)));
 }
 
 /** From none to every face of the bay covered as thickly as faces ever are; the middle is only a middle. */

@@ -67,12 +67,7 @@ const combs: readonly BarSeen[] = [
   { brood: 5, food: 1, eggs: 'none seen', youngest: 'sealed', face: { drone8: 2 } },
   { brood: 0, food: 6, eggs: 'none seen' },
 ];
-const layings: readonly ((i: number) => number)[] = [
-  () => 1,
-  () => 0,
-  (i) => (i % 5 === 0 ? 0.5 : 1),
-  (i) => (i < 10 ? 0 : 1),
-];
+const layings: readonly ((i: number) => number)[] = [() => 1, () => 0, (i) => (i % 5 === 0 ? 0.5 : 1), (i) => (i < 10 ? 0 : 1)];
 
 test('C12 a comb by days of age equals the same comb cell by cell, for sixty days, however she lays', () => {
   for (const seen of combs) {

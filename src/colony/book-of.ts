@@ -43,9 +43,7 @@ function fromMeasurement(state: ColonyState, measurement: Measurement): readonly
       if (kg === null || dm2 === null) return [];
       const cm = value(printedBook, 'comb-thickness-honey') / mmInCm;
       const honey = kg - dm2 * value(printedBook, 'wax-per-dm2');
-      return honey <= 0
-        ? []
-        : [of(measurement, 'honey-kg-per-dm2-cm', honey / dm2 / cm, ownSpread('honey-kg-per-dm2-cm'))];
+      return honey <= 0 ? [] : [of(measurement, 'honey-kg-per-dm2-cm', honey / dm2 / cm, ownSpread('honey-kg-per-dm2-cm'))];
     }
     case 'box length':
       return [];

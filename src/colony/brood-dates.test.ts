@@ -28,26 +28,32 @@ test('S21 a drone larva across the end of February in a leap year', () => {
 });
 
 test('S22 windows are in order, and follow laying by the ages of the stages', () => {
-  fc.assert(fc.property(fc.constantFrom(...castes), fc.constantFrom(...broodStages), anyDay, (caste, stage, seenOn) => {
-    const { laid, sealed, emerges } = broodDates(caste, stage, seenOn, printedBook);
-    for (const window of [laid, sealed, emerges]) assert.ok(window.earliest <= window.latest);
-    assert.ok(laid.latest <= seenOn);
-    assert.ok(laid.earliest < sealed.earliest && sealed.earliest < emerges.earliest);
-    assert.ok(laid.latest < sealed.latest && sealed.latest < emerges.latest);
-    const ages = agesOf(caste, stage, printedBook);
-    assert.equal(daysBetween(laid.earliest, laid.latest), ages.greatest - ages.least);
-  }), { seed: 61 });
+  fc.assert(
+    fc.property(fc.constantFrom(...castes), fc.constantFrom(...broodStages), anyDay, (caste, stage, seenOn) => {
+      const { laid, sealed, emerges } = broodDates(caste, stage, seenOn, printedBook);
+      for (const window of [laid, sealed, emerges]) assert.ok(window.earliest <= window.latest);
+      assert.ok(laid.latest <= seenOn);
+      assert.ok(laid.earliest < sealed.earliest && sealed.earliest < emerges.earliest);
+      assert.ok(laid.latest < sealed.latest && sealed.latest < emerges.latest);
+      const ages = agesOf(caste, stage, printedBook);
+      assert.equal(daysBetween(laid.earliest, laid.latest), ages.greatest - ages.least);
+    }),
+    { seed: 61 },
+  );
 });
 
 test('S22 a later stage was never laid later than an earlier one seen on the same day', () => {
-  fc.assert(fc.property(fc.constantFrom(...castes), anyDay, (caste, seenOn) => {
-    const days = broodStages.map((stage) => broodDates(caste, stage, seenOn, printedBook).laid);
-    for (const [at, window] of days.entries()) {
-      const before = days[at - 1];
-      if (before === undefined) continue;
-      assert.ok(window.latest <= before.latest && window.earliest <= before.earliest);
-    }
-  }), { seed: 62 });
+  fc.assert(
+    fc.property(fc.constantFrom(...castes), anyDay, (caste, seenOn) => {
+      const days = broodStages.map((stage) => broodDates(caste, stage, seenOn, printedBook).laid);
+      for (const [at, window] of days.entries()) {
+        const before = days[at - 1];
+        if (before === undefined) continue;
+        assert.ok(window.latest <= before.latest && window.earliest <= before.earliest);
+      }
+    }),
+    { seed: 62 },
+  );
 });
 
 test('S23 young larvae and no eggs on 20 June: laid 11 to 17 June, a virgin 21 June to 3 July, eggs 25 June to 25 July', () => {
@@ -71,8 +77,11 @@ test('S23 without any brood nothing is known of the beginning, and she stopped a
 });
 
 test('S24 an older youngest stage never moves the last egg later', () => {
-  fc.assert(fc.property(anyDay, (seenOn) => {
-    const latest = youngestStages.map((stage) => lastLaid(stage, null, seenOn, printedBook).latest);
-    assert.deepEqual(latest, [...latest].sort().reverse());
-  }), { seed: 63 });
+  fc.assert(
+    fc.property(anyDay, (seenOn) => {
+      const latest = youngestStages.map((stage) => lastLaid(stage, null, seenOn, printedBook).latest);
+      assert.deepEqual(latest, [...latest].sort().reverse());
+    }),
+    { seed: 63 },
+  );
 });

@@ -28,15 +28,12 @@ export function cellsReading(
   const likelyKind = kindOf(seen, open, book);
   const byCells = virginWindow(seen.cells, seen.day, sealed, book);
   const virginEmerges =
-    byCells === null || open === null || open.virgin === null
-      ? byCells
-      : (intersect([byCells, open.virgin]) ?? byCells);
+    byCells === null || open === null || open.virgin === null ? byCells : (intersect([byCells, open.virgin]) ?? byCells);
   return {
     counts: seen.cells,
     likelyKind,
     sealed,
-    leaves:
-      likelyKind === 'swarm' || likelyKind === null ? leavesWindow(seen, sealed, virginEmerges, open, book) : null,
+    leaves: likelyKind === 'swarm' || likelyKind === null ? leavesWindow(seen, sealed, virginEmerges, open, book) : null,
     virginEmerges,
     places: seen.cellPlaces,
     from: seen.cellRows,

@@ -107,12 +107,8 @@ function withOthers(state: ColonyState, colony: Colony, visits: readonly Visit[]
   for (const id of visitsElsewhere(state, colony)) others.add(id);
   others.delete(colony.id);
   if (others.size === 0) return visits;
-  const more = [...others].flatMap((id) =>
-    (state.visitsOf.get(id) ?? []).flatMap((visit) => state.visits.get(visit) ?? []),
-  );
-  return [...visits, ...more.filter((visit) => visit.day <= day)].sort((a, b) =>
-    a.day < b.day ? -1 : a.day > b.day ? 1 : 0,
-  );
+  const more = [...others].flatMap((id) => (state.visitsOf.get(id) ?? []).flatMap((visit) => state.visits.get(visit) ?? []));
+  return [...visits, ...more.filter((visit) => visit.day <= day)].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
 }
 
 /** Colonies living now or then in hives in which a comb of this colony has hung. */
@@ -125,14 +121,10 @@ function visitsElsewhere(state: ColonyState, colony: Colony): readonly Id[] {
     }
   }
   if (foreign.size === 1 && [...foreign].every((hive) => hives.has(hive)) && !sharesTrough(state, colony)) return [];
-  return [...state.colonies.values()]
-    .filter((one) => one.stays.some((stay) => foreign.has(stay.hive)))
-    .map((one) => one.id);
+  return [...state.colonies.values()].filter((one) => one.stays.some((stay) => foreign.has(stay.hive))).map((one) => one.id);
 }
 
 function sharesTrough(state: ColonyState, colony: Colony): boolean {
   const hive = colony.stays.at(-1)?.hive;
-  return [...state.colonies.values()].some(
-    (one) => one.id !== colony.id && one.stays.some((stay) => stay.hive === hive),
-  );
+  return [...state.colonies.values()].some((one) => one.id !== colony.id && one.stays.some((stay) => stay.hive === hive));
 }

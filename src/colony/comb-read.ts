@@ -38,10 +38,7 @@ export function combRead(body: Reading): CombRead {
 }
 
 /** The mean of the faces on which it was read, as a share of the whole; null when on none. */
-function part(
-  faces: readonly FaceReading[],
-  name: 'brood8' | 'food8' | 'drone8' | 'sealedFood8' | 'bees8',
-): number | null {
+function part(faces: readonly FaceReading[], name: 'brood8' | 'food8' | 'drone8' | 'sealedFood8' | 'bees8'): number | null {
   let read = 0;
   let eighths = 0;
   for (const face of faces) {

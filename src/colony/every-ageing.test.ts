@@ -57,11 +57,7 @@ test('C8 no sealed brood appears that was not laid: without laying, brood only g
   fc.assert(
     fc.property(anyComb, fc.integer({ min: 0, max: 40 }), (cells, days) => {
       const later = aged(cells, days, calendar, () => 0);
-      assert.equal(
-        sum(later.worker, 0, Math.min(days, calendar.workerDays)),
-        0,
-        'nothing younger than the days that passed',
-      );
+      assert.equal(sum(later.worker, 0, Math.min(days, calendar.workerDays)), 0, 'nothing younger than the days that passed');
       for (let age = days; age < calendar.workerDays; age += 1)
         assert.ok((later.worker[age] ?? 0) <= (cells.worker[age - days] ?? 0) + 1e-12);
       if (days >= calendar.droneDays) assert.equal(sum(later.drone) + sum(later.worker), 0);
@@ -87,19 +83,13 @@ test('C9 however she lays, sealed brood on any day was open brood before or lies
 
 test('C10 food does not change by waiting, and days add up: so many and then more is the sum of both', () => {
   fc.assert(
-    fc.property(
-      anyComb,
-      fc.integer({ min: 0, max: 30 }),
-      fc.integer({ min: 0, max: 30 }),
-      anyLaying,
-      (cells, a, b, laying) => {
-        const lay = (i: number): number => laying[i] ?? 0;
-        const once = aged(cells, a + b, calendar, lay);
-        const twice = aged(aged(cells, a, calendar, lay), b, calendar, (i) => lay(i + a));
-        assert.deepEqual(once, twice);
-        assert.deepEqual([once.honey, once.nectar, once.bread], [cells.honey, cells.nectar, cells.bread]);
-      },
-    ),
+    fc.property(anyComb, fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 30 }), anyLaying, (cells, a, b, laying) => {
+      const lay = (i: number): number => laying[i] ?? 0;
+      const once = aged(cells, a + b, calendar, lay);
+      const twice = aged(aged(cells, a, calendar, lay), b, calendar, (i) => lay(i + a));
+      assert.deepEqual(once, twice);
+      assert.deepEqual([once.honey, once.nectar, once.bread], [cells.honey, cells.nectar, cells.bread]);
+    }),
     options,
   );
 });

@@ -181,10 +181,7 @@ test('C62 seen and carried make the whole, and the cells of all contents togethe
       .reduce((sum, content) => sum + totals[content].total.likely, 0);
     // A drone cell takes the room of 400/250 worker cells.
     const all = workerCells + (totals.drone.total.likely * 400) / 250;
-    assert.ok(
-      Math.abs(all - totals.workerCells.total.likely) <= 1e-6 * (1 + all),
-      `${all} ${totals.workerCells.total.likely}`,
-    );
+    assert.ok(Math.abs(all - totals.workerCells.total.likely) <= 1e-6 * (1 + all), `${all} ${totals.workerCells.total.likely}`);
   });
   assert.ok(whole > 20, `${whole} views without an unknown bar`);
 });

@@ -10,12 +10,7 @@ function told(before: BarSeen, seen: BarSeen, day = '2014-06-08'): Surprise | nu
   const hive = yard.hive('2014-05-01');
   const colony = yard.colony('2014-05-01', hive);
   yard.visit('2014-06-01', colony, hive, { 3: before });
-  return surprise(
-    reading('v', hive, 3, seen),
-    expectBar(yard.fold().draft, colony, 3, day, printedBook),
-    day,
-    printedBook,
-  );
+  return surprise(reading('v', hive, 3, seen), expectBar(yard.fold().draft, colony, 3, day, printedBook), day, printedBook);
 }
 const brood: BarSeen = { brood: 5, food: 2, eggs: 'seen' };
 

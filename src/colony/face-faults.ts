@@ -13,9 +13,7 @@ export function faceFaults(entry: Entry<Reading>): Issue[] {
     faults.push(fault(entry, 'part-above-whole', 'patch.occupied', patch.occupied, 'at most patch.cells'));
   const named = faces.map((face) => face.face);
   if (new Set(named).size < named.length || (named.length > 1 && named.includes('both'))) {
-    faults.push(
-      fault(entry, 'face-twice', 'faces.1.face', named.join(', '), 'both faces together once, or each face once'),
-    );
+    faults.push(fault(entry, 'face-twice', 'faces.1.face', named.join(', '), 'both faces together once, or each face once'));
   }
   return faults;
 }
@@ -25,9 +23,7 @@ function eighthFaults(entry: Entry, path: string, face: FaceReading): Issue[] {
   const faults: Issue[] = [];
   const whole = (brood8 ?? 0) + (food8 ?? 0);
   if (whole > eighthsInWhole)
-    faults.push(
-      fault(entry, 'eighths-above-eight', `${path}.food8`, whole, `brood and food together at most ${eighthsInWhole}`),
-    );
+    faults.push(fault(entry, 'eighths-above-eight', `${path}.food8`, whole, `brood and food together at most ${eighthsInWhole}`));
   if (drone8 !== null && drone8 > (brood8 ?? eighthsInWhole))
     faults.push(fault(entry, 'part-above-whole', `${path}.drone8`, drone8, 'at most brood8'));
   if (sealedFood8 !== null && sealedFood8 > (food8 ?? eighthsInWhole)) {

@@ -39,9 +39,7 @@ test('C20 what is named must be there: hive, colony, comb, queen, figure', () =>
     ['unknown-colony'],
   );
   assert.deepEqual(
-    faultsOf((yard, hive) =>
-      yard.add('placing', day, { comb: none, to: { kind: 'place', hive, place: 1, facing: 'as built' } }),
-    ),
+    faultsOf((yard, hive) => yard.add('placing', day, { comb: none, to: { kind: 'place', hive, place: 1, facing: 'as built' } })),
     ['unknown-comb'],
   );
   assert.deepEqual(
@@ -105,8 +103,7 @@ test('C22 a comb hangs in one place, and a place holds one comb', () => {
     faultsOf((yard, hive) => {
       const [a, b] = [yard.id(), yard.id()];
       for (const comb of [a, b]) yard.add('comb', day, { comb, built8: 8 });
-      for (const comb of [a, b])
-        yard.add('placing', day, { comb, to: { kind: 'place', hive, place: 3, facing: 'as built' } });
+      for (const comb of [a, b]) yard.add('placing', day, { comb, to: { kind: 'place', hive, place: 3, facing: 'as built' } });
     }),
     ['place-occupied'],
   );
@@ -166,9 +163,7 @@ test('C25 dates that cannot be: a window backwards, an end before the beginning,
     ['window-order'],
   );
   assert.deepEqual(
-    faultsOf((yard, _, colony) =>
-      yard.add('colony-ended', '2014-05-05', { colony, how: 'died', window: window('2013-01-01') }),
-    ),
+    faultsOf((yard, _, colony) => yard.add('colony-ended', '2014-05-05', { colony, how: 'died', window: window('2013-01-01') })),
     ['ended-before-begun'],
   );
   assert.deepEqual(
@@ -211,9 +206,7 @@ test('C26 figures and measurements: ends in order, a unit that fits, a number ab
     ['value-not-positive'],
   );
   assert.deepEqual(
-    faultsOf((yard) =>
-      yard.add('day-weather', day, { low: { value: 70, unit: 'degF' }, high: { value: 12, unit: 'degC' } }),
-    ),
+    faultsOf((yard) => yard.add('day-weather', day, { low: { value: 70, unit: 'degF' }, high: { value: 12, unit: 'degC' } })),
     ['low-above-high'],
   );
 });

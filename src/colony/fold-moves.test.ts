@@ -151,9 +151,7 @@ test("C86 the keeper's measurements and choices stand on top of the printed figu
   const book = bookOf(yard.fold().draft);
   const face = (255 * (421.5248 + 127.0762)) / 2e4;
   assert.ok(Math.abs(value(book, 'bees-per-dm2') - 700 / face) < 1e-3);
-  assert.ok(
-    Math.abs(value(book, 'honey-kg-per-dm2-cm') - (2.4 - face * value(printedBook, 'wax-per-dm2')) / face / 2.7) < 1e-4,
-  );
+  assert.ok(Math.abs(value(book, 'honey-kg-per-dm2-cm') - (2.4 - face * value(printedBook, 'wax-per-dm2')) / face / 2.7) < 1e-4);
   yard.add('figure-override', '2014-05-02', {
     figure: 'bees-per-dm2',
     value: 90,

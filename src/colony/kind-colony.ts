@@ -83,8 +83,7 @@ function carryFaults(draft: ColonyDraft, entry: Entry, from: Ends, place: Place)
   return combs.flatMap((comb) => {
     const goal = to.from + comb.place - from.from;
     const other = occupant(draft, place.hive, goal, moving);
-    if (other !== null)
-      return [fault(entry, 'place-occupied', 'bay', goal, `a place without comb: ${other.id} hangs there`)];
+    if (other !== null) return [fault(entry, 'place-occupied', 'bay', goal, `a place without comb: ${other.id} hangs there`)];
     return placeFaults(entry, 'bay', goal, hive.bars);
   });
 }

@@ -29,8 +29,7 @@ function apply(draft: ColonyDraft, entry: Entry<FigureOverrideBody>): readonly I
   if (!isFigureKey(key)) return [fault(entry, 'unknown-figure', 'figure', key, 'the key of a figure of the handbook')];
   if (!(low <= value && value <= high))
     return [fault(entry, 'range-order', 'value', `${low}, ${value}, ${high}`, 'low, value and high in growing order')];
-  if (low < 0 && printed(key).low >= 0)
-    return [fault(entry, 'value-negative', 'low', low, 'a number that is not below 0')];
+  if (low < 0 && printed(key).low >= 0) return [fault(entry, 'value-negative', 'low', low, 'a number that is not below 0')];
   draft.overrides.push({ key, value, low, high, entry: entry.id });
   return fits;
 }

@@ -27,11 +27,7 @@ function apply(draft: ColonyDraft, entry: Entry<Reading>): readonly Issue[] {
   const hive = draft.hives.get(body.hive);
   if (hive === undefined) return unknown(entry, 'hive', 'hive', body.hive, draft.hives);
   const visit = draft.visits.get(body.visit) ?? null;
-  const faults = [
-    ...placeFaults(entry, 'place', body.place, hive.bars),
-    ...faceFaults(entry),
-    ...visitFaults(entry, visit),
-  ];
+  const faults = [...placeFaults(entry, 'place', body.place, hive.bars), ...faceFaults(entry), ...visitFaults(entry, visit)];
   if (faults.length > 0) return faults;
   const colony = readColony(draft, entry, visit);
   if (colony === null) return [noColony(draft, entry)];
@@ -72,9 +68,7 @@ function readColony(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | nu
 
 function noColony(draft: ColonyDraft, entry: Entry<Reading>): Issue {
   const { hive, place } = entry.body;
-  const was = [...draft.colonies.values()].find(
-    (colony) => colony.ended !== null && colony.stays.at(-1)?.hive === hive,
-  );
+  const was = [...draft.colonies.values()].find((colony) => colony.ended !== null && colony.stays.at(-1)?.hive === hive);
   if (was !== undefined && coloniesIn(draft, hive, dayOf(entry.at)).length === 0) {
     return fault(entry, 'colony-ended', 'hive', hive, `a colony that did not end on ${was.ended?.day ?? ''}`);
   }
@@ -116,24 +110,13 @@ function takenFrom(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | nul
 
 function twiceFaults(entry: Entry<Reading>, visit: Visit | null, comb: Comb): Issue[] {
   const { place } = entry.body;
-  if (comb.ended !== null)
-    return [fault(entry, 'comb-ended', 'comb', comb.id, `a comb that did not end on ${comb.ended}`)];
+  if (comb.ended !== null) return [fault(entry, 'comb-ended', 'comb', comb.id, `a comb that did not end on ${comb.ended}`)];
   for (const row of visit?.readings ?? []) {
     if (row.comb === comb.id && row.body.place !== place) {
-      return [
-        fault(
-          entry,
-          'comb-in-two-places',
-          'place',
-          place,
-          `place ${row.body.place}, where this visit read the same comb`,
-        ),
-      ];
+      return [fault(entry, 'comb-in-two-places', 'place', place, `place ${row.body.place}, where this visit read the same comb`)];
     }
     if (row.comb !== comb.id && row.body.place === place) {
-      return [
-        fault(entry, 'place-occupied', 'comb', comb.id, `${row.comb}, the comb that this visit read at the place`),
-      ];
+      return [fault(entry, 'place-occupied', 'comb', comb.id, `${row.comb}, the comb that this visit read at the place`)];
     }
   }
   return [];

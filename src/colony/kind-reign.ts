@@ -44,11 +44,7 @@ function apply(draft: ColonyDraft, entry: Entry<ReignBody>): readonly Issue[] {
   return change.kind === 'began' ? begin(draft, entry, change) : end(draft, entry, change);
 }
 
-function begin(
-  draft: ColonyDraft,
-  entry: Entry<ReignBody>,
-  change: ReignBody['change'] & { kind: 'began' },
-): readonly Issue[] {
+function begin(draft: ColonyDraft, entry: Entry<ReignBody>, change: ReignBody['change'] & { kind: 'began' }): readonly Issue[] {
   const { colony, queen } = entry.body;
   for (const [id, reigns] of draft.reigns) {
     if (!reigns.some((reign) => reign.queen === queen && reign.ended === null)) continue;
@@ -63,11 +59,7 @@ function begin(
 }
 
 /** A reign may end that was never said to begin: the queen was there, since an unknown day. */
-function end(
-  draft: ColonyDraft,
-  entry: Entry<ReignBody>,
-  change: ReignBody['change'] & { kind: 'ended' },
-): readonly Issue[] {
+function end(draft: ColonyDraft, entry: Entry<ReignBody>, change: ReignBody['change'] & { kind: 'ended' }): readonly Issue[] {
   const { colony, queen } = entry.body;
   const list = draft.reigns.get(colony) ?? [];
   const open = list.findLast((reign) => reign.queen === queen && reign.ended === null);
@@ -75,9 +67,7 @@ function end(
     return [fault(entry, 'reign-ended-twice', 'queen', queen, 'a queen who still reigns here')];
   }
   if (open?.began && change.window.latest < open.began.earliest) {
-    return [
-      fault(entry, 'ended-before-begun', 'change.window', change.window.latest, `a day from ${open.began.earliest} on`),
-    ];
+    return [fault(entry, 'ended-before-begun', 'change.window', change.window.latest, `a day from ${open.began.earliest} on`)];
   }
   const reign = open ?? { colony, queen, began: null, how: 'unknown' as const, ended: null };
   reign.ended = { window: change.window, how: change.how };

@@ -32,15 +32,10 @@ export const splitKind = entryKind<SplitBody, ColonyDraft>({
 function apply(draft: ColonyDraft, entry: Entry<SplitBody>): readonly Issue[] {
   const { from: fromId, child, childName, into, combs, queenSide } = entry.body;
   const faults = livingFaults(draft, entry, 'from', fromId);
-  if (draft.colonies.has(child))
-    faults.push(fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has'));
+  if (draft.colonies.has(child)) faults.push(fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has'));
   const hive = draft.hives.get(into.hive);
-  if (faults.length > 0 || hive === undefined)
-    return [...faults, ...unknown(entry, 'hive', 'into.hive', into.hive, draft.hives)];
-  faults.push(
-    ...combs.flatMap((row, i) => rowFaults(draft, entry, `combs.${i}`, row, hive.bars)),
-    ...twiceFaults(entry),
-  );
+  if (faults.length > 0 || hive === undefined) return [...faults, ...unknown(entry, 'hive', 'into.hive', into.hive, draft.hives)];
+  faults.push(...combs.flatMap((row, i) => rowFaults(draft, entry, `combs.${i}`, row, hive.bars)), ...twiceFaults(entry));
   const place = stretchFor(draft, entry.body);
   if (faults.length === 0) faults.push(...settleFaults(draft, entry, 'into.', child, place));
   if (faults.length > 0) return faults;
@@ -75,9 +70,7 @@ function rowFaults(draft: ColonyDraft, entry: Entry<SplitBody>, path: string, ro
   const moving = new Set(entry.body.combs.map((one) => one.comb));
   const other = occupant(draft, entry.body.into.hive, row.place, moving);
   if (other !== null)
-    beyond.push(
-      fault(entry, 'place-occupied', `${path}.place`, row.place, `a place without comb: ${other.id} hangs there`),
-    );
+    beyond.push(fault(entry, 'place-occupied', `${path}.place`, row.place, `a place without comb: ${other.id} hangs there`));
   return beyond;
 }
 
@@ -109,8 +102,7 @@ function rehang(draft: ColonyDraft, entry: Entry<SplitBody>): void {
     return comb === undefined ? [] : [{ comb, place: row.place }];
   });
   for (const { comb } of known) bring(draft, comb, { kind: 'away', where: 'hand' }, entry);
-  for (const { comb, place } of known)
-    bring(draft, comb, { kind: 'place', hive: into.hive, place, facing: 'as built' }, entry);
+  for (const { comb, place } of known) bring(draft, comb, { kind: 'place', hive: into.hive, place, facing: 'as built' }, entry);
 }
 
 /** The queen who reigned goes on reigning, in the new colony. */

@@ -42,8 +42,7 @@ function apply(draft: ColonyDraft, entry: Entry<SwarmBody>): readonly Issue[] {
     faults.push(fault(entry, 'missing', child === null ? 'child' : 'into', null, 'both child and into'));
   if (faults.length > 0) return faults;
   if (begins && child !== null && into !== null) {
-    if (draft.colonies.has(child))
-      return [fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has')];
+    if (draft.colonies.has(child)) return [fault(entry, 'colony-begun-twice', 'child', child, 'an id that no colony has')];
     const place = placeFor(draft, into);
     const cannot = settleFaults(draft, entry, 'into.', child, place);
     if (cannot.length > 0) return cannot;

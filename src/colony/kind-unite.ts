@@ -29,14 +29,12 @@ function apply(draft: ColonyDraft, entry: Entry<UniteBody>): readonly Issue[] {
   const from = draft.colonies.get(fromId);
   const into = draft.colonies.get(intoId);
   if (faults.length > 0 || from === undefined || into === undefined) return faults;
-  if (from.ended !== null || into.ended !== null)
-    return [fault(entry, 'colony-ended', 'from', fromId, 'two living colonies')];
+  if (from.ended !== null || into.ended !== null) return [fault(entry, 'colony-ended', 'from', fromId, 'two living colonies')];
   const day = dayOf(entry.at);
   from.ended = { day, how: 'united', into: intoId, latest: day };
   leave(draft, from);
   joinBays(draft, entry, from, into);
-  for (const reign of draft.reigns.get(fromId) ?? [])
-    reign.ended ??= { window: { earliest: day, latest: day }, how: 'unknown' };
+  for (const reign of draft.reigns.get(fromId) ?? []) reign.ended ??= { window: { earliest: day, latest: day }, how: 'unknown' };
   happened(draft, fromId, entry, { kind: 'united into', into: intoId });
   happened(draft, intoId, entry, { kind: 'took in', from: fromId });
   return fits;

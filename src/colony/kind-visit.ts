@@ -29,9 +29,7 @@ function apply(draft: ColonyDraft, entry: Entry<VisitBody>): readonly Issue[] {
   const colony = draft.colonies.get(body.colony);
   if (faults.length > 0 || colony === undefined || hive === undefined) return faults;
   if (lastStay(colony)?.hive !== body.hive)
-    return [
-      fault(entry, 'colony-elsewhere', 'hive', body.hive, `the hive of this colony, ${lastStay(colony)?.hive ?? ''}`),
-    ];
+    return [fault(entry, 'colony-elsewhere', 'hive', body.hive, `the hive of this colony, ${lastStay(colony)?.hive ?? ''}`)];
   const visit = draft.visits.get(body.visit) ?? null;
   faults.push(...joinFaults(entry, visit), ...barFaults(entry, hive.bars));
   const bay = bayOf(draft, colony);
@@ -63,13 +61,9 @@ function joinFaults(entry: Entry<VisitBody>, visit: Visit | null): Issue[] {
     faults.push(fault(entry, 'ended-before-begun', 'ended', body.ended, `a time from ${body.began} on`));
   if (visit === null) return faults;
   if (visit.closed !== null)
-    faults.push(
-      fault(entry, 'visit-closed-twice', 'visit', body.visit, `a visit that ${visit.closed.entry} has not closed`),
-    );
+    faults.push(fault(entry, 'visit-closed-twice', 'visit', body.visit, `a visit that ${visit.closed.entry} has not closed`));
   if (visit.colony !== body.colony)
-    faults.push(
-      fault(entry, 'visit-of-another-colony', 'colony', body.colony, `the colony that was read, ${visit.colony}`),
-    );
+    faults.push(fault(entry, 'visit-of-another-colony', 'colony', body.colony, `the colony that was read, ${visit.colony}`));
   if (visit.hive !== body.hive)
     faults.push(fault(entry, 'visit-elsewhere', 'hive', body.hive, `the hive that was read, ${visit.hive}`));
   if (visit.day !== dayOf(entry.at))
@@ -105,26 +99,14 @@ function endsAfter(bay: Bay, body: VisitBody): { from: number; to: number } {
   return { from, to };
 }
 
-function endFaults(
-  draft: ColonyDraft,
-  entry: Entry,
-  colony: Colony,
-  ends: { from: number; to: number },
-  bars: number,
-): Issue[] {
+function endFaults(draft: ColonyDraft, entry: Entry, colony: Colony, ends: { from: number; to: number }, bars: number): Issue[] {
   const bay = bayOf(draft, colony);
   if (ends.to > bars) return [];
   if (ends.to < ends.from) return [fault(entry, 'bay-order', 'followerAfter', ends.to, `a place from ${ends.from} on`)];
   const other = overlapping(draft, bay?.hive ?? '', ends.from, ends.to, bay?.id ?? null);
   if (other === null) return [];
   return [
-    fault(
-      entry,
-      'bays-overlap',
-      'followerAfter',
-      `${ends.from} to ${ends.to}`,
-      `places outside ${other.from} to ${other.to}`,
-    ),
+    fault(entry, 'bays-overlap', 'followerAfter', `${ends.from} to ${ends.to}`, `places outside ${other.from} to ${other.to}`),
   ];
 }
 

@@ -31,8 +31,7 @@ export function nextLastLaid(known: LastLaid | null, seen: Evidence, book: Figur
   const window = over || seen.youngest === 'egg' ? stage : { earliest: stage.earliest, latest: seen.day };
   const fresh: LastLaid = { window, over, contradictory: false, from: seen.from };
   if (known === null || seen.youngest === 'egg') return fresh;
-  if (window.latest < known.window.earliest)
-    return { ...fresh, contradictory: true, from: [...known.from, ...seen.from] };
+  if (window.latest < known.window.earliest) return { ...fresh, contradictory: true, from: [...known.from, ...seen.from] };
   if (known.over) {
     const both = intersect([known.window, window]);
     // Later than the known end: laying has begun again since.

@@ -72,8 +72,7 @@ export function barsAtVisit(nest: Nest, from: number, to: number, visit: Id, day
   const all = read.map((reading) => reading.row.body.place);
   return places(Math.min(from, ...all), Math.max(to, ...all)).map((place) => {
     const reading = read.find((one) => one.row.body.place === place);
-    const comb =
-      reading === undefined ? (hanging.get(place) ?? null) : (nest.state.combs.get(reading.row.comb) ?? null);
+    const comb = reading === undefined ? (hanging.get(place) ?? null) : (nest.state.combs.get(reading.row.comb) ?? null);
     if (reading === undefined || comb === null) return unread(nest, place, comb, null);
     return viewOfReading(nest, place, comb, reading, reading.split?.shares ?? null, day);
   });
@@ -129,21 +128,13 @@ export function daysLaid(
 function readBar(nest: Nest, place: number, comb: Comb, reading: CombReading, day: Day): NestBar {
   const { split } = reading;
   const days = daysBetween(reading.day, day);
-  const cells =
-    split === null ? null : aged(cellsOf(split, nest.calendar), days, nest.calendar, layingAfter(nest, reading.day));
+  const cells = split === null ? null : aged(cellsOf(split, nest.calendar), days, nest.calendar, layingAfter(nest, reading.day));
   const shares = cells === null || days === 0 ? (split?.shares ?? null) : sharesOf(cells, nest.calendar);
   const ranges = split === null ? null : contentRanges(split, reading.read, nest.book);
   return { view: viewOfReading(nest, place, comb, reading, shares, day), cells, reading, ranges };
 }
 
-function viewOfReading(
-  nest: Nest,
-  place: number,
-  comb: Comb,
-  reading: CombReading,
-  shares: Shares | null,
-  day: Day,
-): BarView {
+function viewOfReading(nest: Nest, place: number, comb: Comb, reading: CombReading, shares: Shares | null, day: Day): BarView {
   const { row, read, split } = reading;
   const built = builtShare(nest, comb, reading);
   const bare = built === 0;

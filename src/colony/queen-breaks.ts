@@ -58,8 +58,7 @@ export function queenStory(
   const events = (state.events.get(colony) ?? []).filter((event) => event.day <= until);
   let next = 0;
   for (const seen of evidence) {
-    for (; next < events.length && (events[next]?.day ?? '') <= seen.day; next += 1)
-      takeEvent(state, told, events[next], book);
+    for (; next < events.length && (events[next]?.day ?? '') <= seen.day; next += 1) takeEvent(state, told, events[next], book);
     takeEvidence(state, told, seen, book);
   }
   for (; next < events.length; next += 1) takeEvent(state, told, events[next], book);
@@ -206,9 +205,7 @@ function takeEvidence(state: ColonyState, told: Told, seen: Evidence, book: Figu
     told.impossibleEggs = false;
     if (told.open === null || seen.manyEggs || proven <= told.open.loss.latest) return;
     const raised =
-      told.open.cause === 'swarm' ||
-      told.open.cause === 'queen gone' ||
-      (told.open.cause === 'split' && told.open.sure);
+      told.open.cause === 'swarm' || told.open.cause === 'queen gone' || (told.open.cause === 'split' && told.open.sure);
     told.impossibleEggs = raised && seen.day < told.open.firstEggs.earliest;
     told.done.push({ ...told.open, ended: seen.day });
     told.open = null;

@@ -69,8 +69,7 @@ export function evidenceOf(state: ColonyState, visit: Visit, broodPlaces: BroodP
     queenSeen: rows.some((row) => row.body.queen === 'seen'),
     manyEggs: signs.has('several eggs in a cell'),
     domedCaps: signs.has('domed caps on worker cells'),
-    cells:
-      cellRows.length === 0 ? null : cellRows.reduce((sum, row) => addCells(sum, row.body.cells ?? noCells), noCells),
+    cells: cellRows.length === 0 ? null : cellRows.reduce((sum, row) => addCells(sum, row.body.cells ?? noCells), noCells),
     cellPlaces: withCells.map((row) => row.body.place),
     cellRows: (withCells.length > 0 ? withCells : cellRows).map((row) => row.entry),
     cellsCut: visit.closed?.body.cellsCut === true,

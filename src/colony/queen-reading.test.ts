@@ -120,11 +120,7 @@ test("C45 eggs that can only be a new queen's end the wait; she is new until her
   const on = (date: string) => view(date).queen.state;
   assert.equal(on('2014-05-12'), 'cells sealed', "eggs two days after the swarm are the old queen's");
   assert.equal(on('2014-05-17'), 'virgin');
-  assert.deepEqual(['2014-06-01', '2014-06-24', '2014-06-25'].map(on), [
-    'new queen laying',
-    'new queen laying',
-    'laying',
-  ]);
+  assert.deepEqual(['2014-06-01', '2014-06-24', '2014-06-25'].map(on), ['new queen laying', 'new queen laying', 'laying']);
 });
 
 test('C46 swarm cells are told by number and ages, with the days that follow; a search before bounds them', () => {
@@ -165,10 +161,7 @@ test('C48 many eggs in a cell under domed caps are laying workers, much drone un
   const workers = colonyWith((_y, _c, _h, visit) => {
     visit('2014-06-08', { ...eggs, signs: ['several eggs in a cell', 'domed caps on worker cells'] });
   })('2014-06-08');
-  assert.deepEqual(
-    [workers.queen.state, workers.queen.virginDays, workers.layingPerDay],
-    ['laying workers', null, null],
-  );
+  assert.deepEqual([workers.queen.state, workers.queen.virginDays, workers.layingPerDay], ['laying workers', null, null]);
   const drones = colonyWith((_y, _c, _h, visit) => {
     visit('2014-06-08', { ...eggs, face: { drone8: 4 } });
   })('2014-06-08');

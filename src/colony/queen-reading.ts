@@ -32,9 +32,7 @@ export function queenReading(
     lastLaid: lastLaid?.window ?? null,
     contradictory: story.impossibleEggs || (lastLaid?.contradictory ?? false),
     virginDays:
-      virgin === null
-        ? null
-        : { earliest: virgin.earliest, latest: addDays(virgin.latest, value(book, 'queen-first-egg-age')) },
+      virgin === null ? null : { earliest: virgin.earliest, latest: addDays(virgin.latest, value(book, 'queen-first-egg-age')) },
     firstEggs: open?.firstEggs ?? (virgin === null ? null : afterVirgin(virgin, book)),
     nextTelling: nextTelling(open, virgin, looked, state, day, book),
     from: [...new Set([...(lastLaid?.from ?? looked?.from ?? []), ...(story.open?.entries ?? [])])],
@@ -99,17 +97,14 @@ function openState(
 ): QueenReading['state'] {
   if (!open.sure) return 'unknown';
   const enough = value(book, 'look-enough-share');
-  const none =
-    looked !== null && looked.eggs === 'none seen' && looked.eggShare >= enough && looked.day > open.firstEggs.latest;
+  const none = looked !== null && looked.eggs === 'none seen' && looked.eggShare >= enough && looked.day > open.firstEggs.latest;
   if (none) return 'none';
   if (virgin === null || day > open.firstEggs.latest) return 'unknown';
   if (day >= virgin.earliest || (cells !== null && cells.counts.emerged > 0)) return 'virgin';
   // A first swarm leaves when the first cell is sealed.
   if (open.cause === 'swarm') return 'cells sealed';
   if (cells !== null && total(cells.counts) > 0) {
-    return cells.counts.sealed > 0 || (cells.sealed !== null && day > cells.sealed.latest)
-      ? 'cells sealed'
-      : 'cells open';
+    return cells.counts.sealed > 0 || (cells.sealed !== null && day > cells.sealed.latest) ? 'cells sealed' : 'cells open';
   }
   const sealedFor = rangeOf(book, 'virgin-emerges-after-sealing').low;
   return day >= addDays(virgin.earliest, -sealedFor) ? 'cells sealed' : 'cells open';
@@ -188,9 +183,7 @@ function likelyEggs(one: QueenBreak, book: FigureBook): Day {
     case 'split':
     case 'unseen':
       if (isQuiet(one)) return addDays(one.noticed, 1);
-      return one.virgin === null
-        ? one.firstEggs.latest
-        : addDays(one.virgin.latest, value(book, 'queen-first-egg-age'));
+      return one.virgin === null ? one.firstEggs.latest : addDays(one.virgin.latest, value(book, 'queen-first-egg-age'));
   }
 }
 

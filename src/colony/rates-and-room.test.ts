@@ -20,14 +20,17 @@ test('S26 two cells, half looked at, seen half of the time: missed both 9 of 16,
 });
 
 test('S26 chances lie in 0…1, missing all is never likelier than missing one, and looking more never hurts', () => {
-  fc.assert(fc.property(fc.integer({ min: 1, max: 60 }), share, share, share, (cells, a, b, chance) => {
-    const [less, more] = [missedCell(cells, Math.min(a, b), chance), missedCell(cells, Math.max(a, b), chance)];
-    for (const { missAll, missAny } of [less, more]) assert.ok(0 <= missAll && missAll <= missAny + 1e-12 && missAny <= 1);
-    assert.ok(more.missAll <= less.missAll + 1e-12 && more.missAny <= less.missAny + 1e-12);
-    const one = missedCell(cells + 1, a, chance);
-    const here = missedCell(cells, a, chance);
-    assert.ok(one.missAll <= here.missAll + 1e-12 && one.missAny >= here.missAny - 1e-12);
-  }), { seed: 71 });
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 60 }), share, share, share, (cells, a, b, chance) => {
+      const [less, more] = [missedCell(cells, Math.min(a, b), chance), missedCell(cells, Math.max(a, b), chance)];
+      for (const { missAll, missAny } of [less, more]) assert.ok(0 <= missAll && missAll <= missAny + 1e-12 && missAny <= 1);
+      assert.ok(more.missAll <= less.missAll + 1e-12 && more.missAny <= less.missAny + 1e-12);
+      const one = missedCell(cells + 1, a, chance);
+      const here = missedCell(cells, a, chance);
+      assert.ok(one.missAll <= here.missAll + 1e-12 && one.missAny >= here.missAny - 1e-12);
+    }),
+    { seed: 71 },
+  );
 });
 
 test('S26 the chances agree with counting over every way in which cells are seen', () => {
@@ -54,13 +57,16 @@ test('S27 a nest without an empty cell is full today, even if bees emerge later'
 
 test('S27 the last free number is the first plus all that emerged less all that went in', () => {
   const cells = fc.integer({ min: 0, max: 5000 });
-  fc.assert(fc.property(cells, fc.array(cells, { maxLength: 30 }), cells, cells, (empty, emerging, laid, nectar) => {
-    const { free, fullOnDay } = roomLeft(empty, emerging, laid, nectar);
-    assert.equal(free.length, emerging.length + 1);
-    assert.equal(free.at(-1), empty + emerging.reduce((a, b) => a + b, 0) - emerging.length * (laid + nectar));
-    if (fullOnDay === null) assert.ok(free.every((one) => one > 0));
-    else assert.ok((free[fullOnDay] ?? 1) <= 0 && free.slice(0, fullOnDay).every((one) => one > 0));
-  }), { seed: 72 });
+  fc.assert(
+    fc.property(cells, fc.array(cells, { maxLength: 30 }), cells, cells, (empty, emerging, laid, nectar) => {
+      const { free, fullOnDay } = roomLeft(empty, emerging, laid, nectar);
+      assert.equal(free.length, emerging.length + 1);
+      assert.equal(free.at(-1), empty + emerging.reduce((a, b) => a + b, 0) - emerging.length * (laid + nectar));
+      if (fullOnDay === null) assert.ok(free.every((one) => one > 0));
+      else assert.ok((free[fullOnDay] ?? 1) <= 0 && free.slice(0, fullOnDay).every((one) => one > 0));
+    }),
+    { seed: 72 },
+  );
 });
 
 test('S28 the pattern is in percent: 90 of 100 is 90, between 82 and 95', () => {

@@ -8,7 +8,12 @@ export interface RoomDays {
 }
 
 /** `emergingPerDay`: cells that become empty on each coming day, day 0 first. */
-export function roomLeft(emptyCells: number, emergingPerDay: readonly number[], laidPerDay: number, nectarCellsPerDay: number): RoomDays {
+export function roomLeft(
+  emptyCells: number,
+  emergingPerDay: readonly number[],
+  laidPerDay: number,
+  nectarCellsPerDay: number,
+): RoomDays {
   const free = [emptyCells];
   for (const [day, emerging] of emergingPerDay.entries()) free.push((free[day] ?? 0) + emerging - laidPerDay - nectarCellsPerDay);
   const full = free.findIndex((cells) => cells <= 0);

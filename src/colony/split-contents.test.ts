@@ -107,10 +107,7 @@ test('C6 every content has a range that holds its likely share', () => {
     assert.ok(found);
     for (const content of contents) {
       const { low, likely, high } = ranges(combRead(reading('v', 'h', 1, seen)))[content];
-      assert.ok(
-        low <= likely && likely <= high && likely === found.shares[content],
-        `${content} ${low} ${likely} ${high}`,
-      );
+      assert.ok(low <= likely && likely <= high && likely === found.shares[content], `${content} ${low} ${likely} ${high}`);
     }
   }
 });

@@ -29,12 +29,7 @@ export interface CombSplit {
 export const eightOfTen = 1.2816;
 
 /** Null when neither brood nor food was read and no class tells: nothing is known then. */
-export function splitContents(
-  read: CombRead,
-  possible: Possible,
-  calendar: BroodCalendar,
-  book: FigureBook,
-): CombSplit | null {
+export function splitContents(read: CombRead, possible: Possible, calendar: BroodCalendar, book: FigureBook): CombSplit | null {
   const areas = areasOf(read, book);
   if (areas === null) return null;
   const drone = droneOf(read, areas.brood, book);
@@ -146,12 +141,7 @@ export function youngestAge(read: CombRead, calendar: BroodCalendar): number {
   }
 }
 
-function foodOf(
-  read: CombRead,
-  brood: number,
-  food: number,
-  book: FigureBook,
-): { honey: number; nectar: number; bread: number } {
+function foodOf(read: CombRead, brood: number, food: number, book: FigureBook): { honey: number; nectar: number; bread: number } {
   const breadShare = value(book, brood > 0 ? 'food-bread-share-brood' : 'food-bread-share-food');
   const honey = Math.min(food, read.sealedFood ?? food * (1 - breadShare) * value(book, 'food-sealed-share'));
   const bread = Math.min(food - honey, food * breadShare);
@@ -179,13 +169,8 @@ export function contentRanges(split: CombSplit, read: CombRead, book: FigureBook
   for (const content of contents) {
     const likely = shares[content];
     const group =
-      content === 'empty'
-        ? 'empty'
-        : content === 'honey' || content === 'nectar' || content === 'bread'
-          ? 'food'
-          : 'brood';
-    const known =
-      group === 'empty' ? areas.broodRead && areas.foodRead : group === 'food' ? areas.foodRead : areas.broodRead;
+      content === 'empty' ? 'empty' : content === 'honey' || content === 'nectar' || content === 'bread' ? 'food' : 'brood';
+    const known = group === 'empty' ? areas.broodRead && areas.foodRead : group === 'food' ? areas.foodRead : areas.broodRead;
     if (!known) {
       const rest = group === 'empty' ? 1 - (areas.broodRead ? brood : food) : group === 'food' ? 1 - brood : 1 - food;
       made[content] = { low: 0, likely, high: Math.max(likely, rest) };

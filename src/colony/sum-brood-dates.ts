@@ -10,8 +10,9 @@ export const broodDatesSum = sum({
   key: 'brood-dates',
   title: 'Dates of brood',
   line: 'when a cell was laid, sealed and will be empty, from the stage seen on a day',
-  formula: 'laid = seenOn − greatest age … seenOn − least age of the stage; sealed and emerges = laid + ages at sealing and at emerging, '
-    + 'earliest with the least and latest with the greatest',
+  formula:
+    'laid = seenOn − greatest age … seenOn − least age of the stage; sealed and emerges = laid + ages at sealing and at emerging, ' +
+    'earliest with the least and latest with the greatest',
   fields: [
     { kind: 'choice', name: 'caste', choices: castes, about: 'what will come out of the cell' },
     { kind: 'choice', name: 'stage', choices: broodStages, about: 'what is in the cell' },
@@ -24,7 +25,10 @@ export const broodDatesSum = sum({
   },
   answer: (given, book) => {
     const { laid, sealed, emerges } = broodDates(
-      choiceOf(given, 'caste', castes), choiceOf(given, 'stage', broodStages), dayOf(given, 'seenOn'), book,
+      choiceOf(given, 'caste', castes),
+      choiceOf(given, 'stage', broodStages),
+      dayOf(given, 'seenOn'),
+      book,
     );
     return good({
       laidEarliest: laid.earliest,

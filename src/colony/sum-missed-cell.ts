@@ -13,11 +13,17 @@ export const missedCellSum = sum({
     { kind: 'integer', name: 'cells', unit: 'cells', low: 1, high: 1000, about: 'queen cells that are there' },
     { kind: 'number', name: 'shareLooked', unit: '', low: 0, high: 1, about: 'share of the brood faces that was looked at' },
     {
-      kind: 'number', name: 'seeChance', unit: '', low: 0, high: 1, without: { kind: 'figure', figure: 'cell-seen-chance' },
+      kind: 'number',
+      name: 'seeChance',
+      unit: '',
+      low: 0,
+      high: 1,
+      without: { kind: 'figure', figure: 'cell-seen-chance' },
       about: 'chance to see a cell on a face that is looked at',
     },
   ],
-  answer: (given) => good({
-    ...missedCell(numberOf(given, 'cells'), numberOf(given, 'shareLooked'), numberOf(given, 'seeChance')),
-  }),
+  answer: (given) =>
+    good({
+      ...missedCell(numberOf(given, 'cells'), numberOf(given, 'shareLooked'), numberOf(given, 'seeChance')),
+    }),
 });

@@ -11,14 +11,20 @@ export const queenLossSum = sum({
   key: 'queen-loss',
   title: 'A queen lost',
   line: 'when she last laid, when a daughter emerges and lays, and when there is no more hope, from the youngest brood',
-  formula: 'lastLaid = seenOn − greatest age … seenOn − least age of the youngest stage (a larva of known age: seenOn − least age '
-    + 'of a larva − larvaAgeDays); virgin and first eggs = lastLaid + the ends of emergency-queen-emerges and emergency-first-eggs; '
-    + 'hopelessFrom = lastLaidLatest + hopeless-after-days; with no brood the earliest days are unknown and '
-    + 'lastLaidLatest = seenOn − least age of an emerging worker',
+  formula:
+    'lastLaid = seenOn − greatest age … seenOn − least age of the youngest stage (a larva of known age: seenOn − least age ' +
+    'of a larva − larvaAgeDays); virgin and first eggs = lastLaid + the ends of emergency-queen-emerges and emergency-first-eggs; ' +
+    'hopelessFrom = lastLaidLatest + hopeless-after-days; with no brood the earliest days are unknown and ' +
+    'lastLaidLatest = seenOn − least age of an emerging worker',
   fields: [
     { kind: 'choice', name: 'youngestStage', choices: youngestStages, about: 'youngest worker brood in the nest' },
     {
-      kind: 'integer', name: 'larvaAgeDays', unit: 'days', low: 0, high: 6, without: { kind: 'nothing' },
+      kind: 'integer',
+      name: 'larvaAgeDays',
+      unit: 'days',
+      low: 0,
+      high: 6,
+      without: { kind: 'nothing' },
       about: 'age of the youngest larva since hatching, where it can be told',
     },
     { kind: 'day', name: 'seenOn', about: 'day on which it was seen' },

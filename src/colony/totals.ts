@@ -41,8 +41,7 @@ export function combTotals(
     sum({
       errors: errorsOf[content],
       density: relative(content === 'drone' ? per.droneCells : per.workerCells),
-      part: (bar) =>
-        scaleRange(shareRange(bar, content), middle(content === 'drone' ? per.droneCells : per.workerCells)),
+      part: (bar) => scaleRange(shareRange(bar, content), middle(content === 'drone' ? per.droneCells : per.workerCells)),
     });
   const made = Object.fromEntries(contents.map((content) => [content, cells(content)])) as Record<Content, Total>;
   return {

@@ -156,11 +156,7 @@ test('C35 bars given lengthen the bay and are bare, bars taken leave it, and the
     second.film.map((frame) => frame.follower),
     [5, 3],
   );
-  assert.equal(
-    second.film[1]?.bars.find((bar) => bar.place === 4)?.kind,
-    'comb',
-    'a bar that was taken out had been read',
-  );
+  assert.equal(second.film[1]?.bars.find((bar) => bar.place === 4)?.kind, 'comb', 'a bar that was taken out had been read');
   assert.equal([...draft.combs.values()].filter((comb) => comb.at?.kind === 'away').length, 1);
 });
 
@@ -178,11 +174,7 @@ test('C36 the view of a day does not know what came after', () => {
   });
   const all = yard.fold().draft;
   for (const day of ['2014-04-25', '2014-05-01', '2014-05-12', '2014-05-24', '2014-05-29']) {
-    assert.deepEqual(
-      viewOf(all, colony, day, printedBook),
-      viewOf(yard.fold(day).draft, colony, day, printedBook),
-      day,
-    );
+    assert.deepEqual(viewOf(all, colony, day, printedBook), viewOf(yard.fold(day).draft, colony, day, printedBook), day);
   }
 });
 

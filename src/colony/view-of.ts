@@ -68,9 +68,7 @@ export function viewOf(
     queen: believed.queen,
     cells: believed.cells,
     search:
-      last === null || evidence === undefined
-        ? null
-        : searchReading(state, last, evidence, ground.to - ground.from + 1, book),
+      last === null || evidence === undefined ? null : searchReading(state, last, evidence, ground.to - ground.from + 1, book),
     solid: solidBrood(state, visits, day, book),
     visits: visits.map((visit) => visitSummary(state, visit)),
     events,
@@ -153,13 +151,7 @@ function bareBars(
   return new Map([...bare].filter(([, since]) => daysBetween(since, day) <= drawn));
 }
 
-function frameOf(
-  nest: Nest,
-  colony: Colony,
-  visit: Visit,
-  before: Visit | null,
-  events: readonly DatedEvent[],
-): FilmFrame {
+function frameOf(nest: Nest, colony: Colony, visit: Visit, before: Visit | null, events: readonly DatedEvent[]): FilmFrame {
   const bay = nest.state.bays.get(stayOn(colony, visit.day)?.bay ?? '');
   const read = visit.readings.map((row) => row.body.place);
   const ends = bay === undefined ? { from: Math.min(...read), to: Math.max(...read) } : bayOn(bay, visit.day);
@@ -167,8 +159,7 @@ function frameOf(
     (event) => event.day <= visit.day && (before === null || event.day > before.day) && event.event.kind !== 'look',
   );
   // A colony that has moved is drawn in the trough in which it was read.
-  const there =
-    visit.hive === nest.hive ? nest : { ...nest, hive: visit.hive, combs: combsOfHive(nest.state, visit.hive) };
+  const there = visit.hive === nest.hive ? nest : { ...nest, hive: visit.hive, combs: combsOfHive(nest.state, visit.hive) };
   return {
     visit: visit.id,
     day: visit.day,

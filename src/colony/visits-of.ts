@@ -44,8 +44,7 @@ function joined(first: ReadingRow, second: ReadingRow): ReadingRow {
   const [a] = first.body.faces;
   const [b] = second.body.faces;
   const single = first.body.faces.length === 1 && second.body.faces.length === 1;
-  if (!single || a === undefined || b === undefined || a.face === 'both' || b.face === 'both' || a.face === b.face)
-    return second;
+  if (!single || a === undefined || b === undefined || a.face === 'both' || b.face === 'both' || a.face === b.face) return second;
   return { ...second, body: bothFaces(first.body, second.body) };
 }
 
@@ -74,8 +73,7 @@ function bothFaces(a: Reading, b: Reading): Reading {
     cellsLooked: either(a.cellsLooked, b.cellsLooked),
     youngest: youngestFirst.find((stage) => stage === a.youngest || stage === b.youngest) ?? null,
     signs: [...new Set([...a.signs, ...b.signs])],
-    brushed:
-      a.brushed === true && b.brushed === true ? true : a.brushed === false || b.brushed === false ? false : null,
+    brushed: a.brushed === true && b.brushed === true ? true : a.brushed === false || b.brushed === false ? false : null,
   };
 }
 
@@ -83,9 +81,7 @@ function bothFaces(a: Reading, b: Reading): Reading {
 export function currentQueen(state: ColonyState, colony: Id, day: Day): Reign | null {
   const reigns = state.reigns.get(colony) ?? [];
   const open = reigns.findLast(
-    (reign) =>
-      (reign.began === null || reign.began.earliest <= day) &&
-      (reign.ended === null || reign.ended.window.latest > day),
+    (reign) => (reign.began === null || reign.began.earliest <= day) && (reign.ended === null || reign.ended.window.latest > day),
   );
   if (open === undefined || open.how === 'came with the swarm') return open ?? null;
   const gone = (state.events.get(colony) ?? []).some(

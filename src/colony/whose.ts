@@ -34,9 +34,7 @@ export function mayLive(colony: Colony, day: Day): boolean {
 
 /** Colonies that may live in the hive on that day, those still living first. */
 export function coloniesIn(state: ColonyState, hive: Id, day: Day): Colony[] {
-  const there = [...state.colonies.values()].filter(
-    (colony) => lastStay(colony)?.hive === hive && mayLive(colony, day),
-  );
+  const there = [...state.colonies.values()].filter((colony) => lastStay(colony)?.hive === hive && mayLive(colony, day));
   return there.sort((a, b) => Number(a.ended !== null) - Number(b.ended !== null));
 }
 
@@ -83,13 +81,7 @@ export function settleFaults(draft: ColonyDraft, entry: Entry, path: string, col
   const other = overlapping(draft, place.hive, ends.from, ends.to, bay?.id ?? null);
   if (other === null || other.id === ownBay) return [];
   return [
-    fault(
-      entry,
-      'bay-occupied',
-      `${path}bay`,
-      `${ends.from} to ${ends.to}`,
-      `places outside ${other.from} to ${other.to}`,
-    ),
+    fault(entry, 'bay-occupied', `${path}bay`, `${ends.from} to ${ends.to}`, `places outside ${other.from} to ${other.to}`),
   ];
 }
 

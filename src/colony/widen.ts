@@ -34,10 +34,7 @@ export interface Part {
 export function seenTogether(parts: readonly Part[], factor: Range, book: FigureBook): Range {
   const [first] = parts;
   if (first === undefined) return nothing;
-  return timesRange(
-    timesRange(addApart(parts.map((part) => part.range)), factor),
-    factorOf(carriedSd(first.days, book)),
-  );
+  return timesRange(timesRange(addApart(parts.map((part) => part.range)), factor), factorOf(carriedSd(first.days, book)));
 }
 
 /** Bars carried forward, each from its own day: the unknown days err together, so their ends add. */

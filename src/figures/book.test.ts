@@ -10,7 +10,11 @@ const agrees = (key: FigureKey, expected: number, by: number): void => {
 };
 
 test('F8 survivals multiply: eggs to larvae to sealed to bees', () => {
-  agrees('survival-egg-to-adult', at('survival-egg-to-larva') * at('survival-larva-to-sealed') * at('survival-sealed-to-adult'), 0.0005);
+  agrees(
+    'survival-egg-to-adult',
+    at('survival-egg-to-larva') * at('survival-larva-to-sealed') * at('survival-sealed-to-adult'),
+    0.0005,
+  );
   const sealed = at('survival-egg-to-larva') * at('survival-larva-to-sealed');
   agrees('survival-to-sealed', (sealed + sealed * at('survival-sealed-to-adult')) / 2, 0.0005);
 });
@@ -47,7 +51,7 @@ test('F8 the loss of house bees and of foragers gives the summer life that was m
   assert.ok(low <= life && life <= high);
 });
 
-test('F8 days after a loss are sums of the queen\'s own days', () => {
+test("F8 days after a loss are sums of the queen's own days", () => {
   const ready = rangeOf(printedBook, 'emergency-queen-emerges');
   const egg = rangeOf(printedBook, 'queen-first-egg-age');
   const eggs = rangeOf(printedBook, 'emergency-first-eggs');
@@ -77,7 +81,7 @@ test('F8 rounding to half eighths errs by half an eighth over √12', () => {
   assert.ok(Math.abs(likely - 1 / 16 / Math.sqrt(12)) < 1e-5 && Math.abs(high - 1 / 8 / Math.sqrt(12)) < 1e-5);
 });
 
-test('F9 the keeper\'s own figure is in force, the others stay as printed', () => {
+test("F9 the keeper's own figure is in force, the others stay as printed", () => {
   const own: FigureBook = { overrides: new Map([['bar-width', { key: 'bar-width', value: 38, low: 37, high: 39, entry: 'e' }]]) };
   assert.equal(value(own, 'bar-width'), 38);
   assert.deepEqual(rangeOf(own, 'bar-width'), { low: 37, likely: 38, high: 39 });

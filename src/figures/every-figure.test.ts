@@ -41,12 +41,13 @@ test('F4 every basis is complete: a source with its place, other figures with th
 
 test('F5 no figure is derived from itself through others', () => {
   const from = new Map(all.map(({ key, basis }) => [key, basis.kind === 'derived' ? basis.from : []]));
-  const reaches = (key: string, goal: string, seen: Set<string>): boolean => (from.get(key) ?? []).some((next) => {
-    if (next === goal) return true;
-    if (seen.has(next)) return false;
-    seen.add(next);
-    return reaches(next, goal, seen);
-  });
+  const reaches = (key: string, goal: string, seen: Set<string>): boolean =>
+    (from.get(key) ?? []).some((next) => {
+      if (next === goal) return true;
+      if (seen.has(next)) return false;
+      seen.add(next);
+      return reaches(next, goal, seen);
+    });
   for (const key of keys) assert.ok(!reaches(key, key, new Set()), key);
 });
 

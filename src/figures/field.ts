@@ -31,6 +31,4 @@ export interface ChoiceField extends FieldBase {
 }
 
 /** What takes the place of a field that was left out. */
-export type Stand =
-  | { readonly kind: 'figure'; readonly figure: FigureKey }
-  | { readonly kind: 'nothing' };
+export type Stand = { readonly kind: 'figure'; readonly figure: FigureKey } | { readonly kind: 'nothing' };

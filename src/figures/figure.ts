@@ -7,11 +7,7 @@ import type { Quantity } from '../numbers/units.ts';
 import type { SourceKey } from './sources.ts';
 
 /** How sure we are that the source says so. */
-export type Sureness =
-  | 'read in the source'
-  | 'read in the abstract'
-  | 'read in a second source'
-  | 'from memory';
+export type Sureness = 'read in the source' | 'read in the abstract' | 'read in a second source' | 'from memory';
 
 export type Basis =
   | { readonly kind: 'source'; readonly source: SourceKey; readonly where: string; readonly sureness: Sureness }
@@ -37,7 +33,17 @@ export interface Figure<U extends string = string> {
 }
 
 export const topics = [
-  'brood', 'adults', 'queens', 'swarms', 'comb', 'cells and bees', 'food', 'weather', 'visits', 'temper', 'health',
+  'brood',
+  'adults',
+  'queens',
+  'swarms',
+  'comb',
+  'cells and bees',
+  'food',
+  'weather',
+  'visits',
+  'temper',
+  'health',
 ] as const;
 
 export type Topic = (typeof topics)[number];

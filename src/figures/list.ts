@@ -12,8 +12,17 @@ import { swarmsFigures } from './swarms.ts';
 import { warmthFigures } from './warmth.ts';
 
 export const figures = [
-  ...developmentFigures, ...mortalityFigures, ...layingFigures, ...queensFigures, ...swarmsFigures, ...combFigures,
-  ...cellsFigures, ...foodFigures, ...warmthFigures, ...estimateFigures, ...advisingFigures,
+  ...developmentFigures,
+  ...mortalityFigures,
+  ...layingFigures,
+  ...queensFigures,
+  ...swarmsFigures,
+  ...combFigures,
+  ...cellsFigures,
+  ...foodFigures,
+  ...warmthFigures,
+  ...estimateFigures,
+  ...advisingFigures,
 ] as const;
 
 export type FigureKey = (typeof figures)[number]['key'];

@@ -24,9 +24,9 @@ export function readInput(fields: readonly Field[], input: unknown, book: Figure
     return bad({ code: 'wrong-type', path: 'input', found: inWords(input), expected: 'an object with fields' });
   }
   const names = new Set(fields.map((field) => field.name));
-  const issues: Issue[] = Object.keys(input).filter((name) => !names.has(name)).map((name) => (
-    { code: 'unknown-field', path: name, found: 'no such field', expected: `one of ${[...names].join(', ')}` }
-  ));
+  const issues: Issue[] = Object.keys(input)
+    .filter((name) => !names.has(name))
+    .map((name) => ({ code: 'unknown-field', path: name, found: 'no such field', expected: `one of ${[...names].join(', ')}` }));
   const entries: ReadonlyMap<string, unknown> = new Map(Object.entries(input));
   const values = new Map<string, FieldValue>();
   const assumed: Record<string, number> = {};
@@ -123,8 +123,10 @@ function fault(field: Field, found: unknown, code: string, path: string = field.
 /** What a field wants, as short text: "a number from 0 to 1", "a day YYYY-MM-DD". */
 export function fieldInWords(field: Field): string {
   switch (field.kind) {
-    case 'day': return 'a day YYYY-MM-DD';
-    case 'choice': return choicesInWords(field);
+    case 'day':
+      return 'a day YYYY-MM-DD';
+    case 'choice':
+      return choicesInWords(field);
     default: {
       const what = { number: 'a number', integer: 'a whole number', numbers: 'a list of numbers' }[field.kind];
       const from = field.aboveLow === true ? `above ${field.low} up to ${field.high}` : `from ${field.low} to ${field.high}`;
@@ -140,6 +142,6 @@ function choicesInWords(field: ChoiceField): string {
 const longest = 60;
 
 function inWords(found: unknown): string {
-  const text = found === undefined ? 'nothing' : JSON.stringify(found) ?? typeof found;
+  const text = found === undefined ? 'nothing' : (JSON.stringify(found) ?? typeof found);
   return text.length > longest ? `${text.slice(0, longest)}…` : text;
 }

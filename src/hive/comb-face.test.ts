@@ -18,7 +18,9 @@ const size = fc.record({
 });
 
 const corners = (face: CombFace): readonly Point[] => [
-  [-face.attachmentMm / 2, 0], [face.attachmentMm / 2, 0], [face.bottomMm / 2, face.combDepthMm],
+  [-face.attachmentMm / 2, 0],
+  [face.attachmentMm / 2, 0],
+  [face.bottomMm / 2, face.combDepthMm],
   ...(face.bottomMm > 0 ? [[-face.bottomMm / 2, face.combDepthMm] as const] : []),
 ];
 
@@ -51,26 +53,37 @@ test('S11 gaps that leave nothing give no face', () => {
 });
 
 test('S12 area, centroid, second moment and perimeter equal those of the polygon of its corners', () => {
-  fc.assert(fc.property(size, (given) => {
-    const face = combFace(given);
-    if (face === null) return;
-    const polygon = areaMoments(corners(face));
-    near(face.faceDm2, polygon.area / 1e4, 1e-9);
-    near(face.centroidMm, polygon.centroid[1], 1e-9);
-    near(face.secondMomentCm4, polygon.secondMomentX / 1e4, 1e-7);
-    near(face.perimeterMm, polygonPerimeter(corners(face)), 1e-9);
-  }), { seed: 31, numRuns: 400 });
+  fc.assert(
+    fc.property(size, (given) => {
+      const face = combFace(given);
+      if (face === null) return;
+      const polygon = areaMoments(corners(face));
+      near(face.faceDm2, polygon.area / 1e4, 1e-9);
+      near(face.centroidMm, polygon.centroid[1], 1e-9);
+      near(face.secondMomentCm4, polygon.secondMomentX / 1e4, 1e-7);
+      near(face.perimeterMm, polygonPerimeter(corners(face)), 1e-9);
+    }),
+    { seed: 31, numRuns: 400 },
+  );
 });
 
 test('S13 the depth of a share is the inverse of the area above a depth', () => {
-  fc.assert(fc.property(size, fc.double({ min: 0, max: 1, noNaN: true }), (given, share) => {
-    const face = combFace(given);
-    if (face === null) return;
-    const y = depthOfFaceShare(face, share);
-    assert.ok(y >= 0 && y <= face.combDepthMm * (1 + 1e-9));
-    const slope = (face.attachmentMm - face.bottomMm) / face.combDepthMm;
-    const width = face.attachmentMm - slope * y;
-    const above: Point[] = [[0, 0], [face.attachmentMm, 0], [(face.attachmentMm + width) / 2, y], [(face.attachmentMm - width) / 2, y]];
-    near(polygonArea(above) / 1e4, share * face.faceDm2, 1e-7);
-  }), { seed: 32, numRuns: 400 });
+  fc.assert(
+    fc.property(size, fc.double({ min: 0, max: 1, noNaN: true }), (given, share) => {
+      const face = combFace(given);
+      if (face === null) return;
+      const y = depthOfFaceShare(face, share);
+      assert.ok(y >= 0 && y <= face.combDepthMm * (1 + 1e-9));
+      const slope = (face.attachmentMm - face.bottomMm) / face.combDepthMm;
+      const width = face.attachmentMm - slope * y;
+      const above: Point[] = [
+        [0, 0],
+        [face.attachmentMm, 0],
+        [(face.attachmentMm + width) / 2, y],
+        [(face.attachmentMm - width) / 2, y],
+      ];
+      near(polygonArea(above) / 1e4, share * face.faceDm2, 1e-7);
+    }),
+    { seed: 32, numRuns: 400 },
+  );
 });

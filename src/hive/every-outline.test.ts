@@ -22,39 +22,52 @@ const made = (given: Parameters<typeof combOutline>[0]): Outline => {
 };
 
 test('S14 the built share is honoured: the polygon holds that share of the built-out face', () => {
-  fc.assert(fc.property(size, (given) => {
-    const outline = made(given);
-    const wanted = given.builtShare * outline.fullFaceDm2;
-    assert.ok(Math.abs(outline.faceDm2 - wanted) < 1e-9 * wanted);
-    assert.ok(Math.abs(outlineAreaDm2(outline) - wanted) < 1e-9 * wanted);
-  }), { seed: 41 });
+  fc.assert(
+    fc.property(size, (given) => {
+      const outline = made(given);
+      const wanted = given.builtShare * outline.fullFaceDm2;
+      assert.ok(Math.abs(outline.faceDm2 - wanted) < 1e-9 * wanted);
+      assert.ok(Math.abs(outlineAreaDm2(outline) - wanted) < 1e-9 * wanted);
+    }),
+    { seed: 41 },
+  );
 });
 
 test('S14 the outline stays inside the built-out comb', () => {
-  fc.assert(fc.property(size, (given) => {
-    const outline = made(given);
-    const full = made({ ...given, builtShare: 1 });
-    assert.ok(outline.depthMm <= full.depthMm + 1e-6);
-    for (const [x, y] of outline.points) assert.ok(Math.abs(x) <= widthAt(full, Math.min(y, full.depthMm)) / 2 + 0.01, `${x} at ${y}`);
-  }), { seed: 42 });
+  fc.assert(
+    fc.property(size, (given) => {
+      const outline = made(given);
+      const full = made({ ...given, builtShare: 1 });
+      assert.ok(outline.depthMm <= full.depthMm + 1e-6);
+      for (const [x, y] of outline.points)
+        assert.ok(Math.abs(x) <= widthAt(full, Math.min(y, full.depthMm)) / 2 + 0.01, `${x} at ${y}`);
+    }),
+    { seed: 42 },
+  );
 });
 
 test('S15 the depth of a share cuts off that share of the polygon', () => {
-  fc.assert(fc.property(size, fc.double({ min: 0, max: 1, noNaN: true }), (given, share) => {
-    const outline = made(given);
-    const y = depthOfShare(outline, share);
-    const above = polygonArea(cutBelow(outline.points, y)) / 1e4;
-    assert.ok(Math.abs(above - share * outline.faceDm2) < 1e-6 * outline.faceDm2, `${above} of ${share * outline.faceDm2}`);
-  }), { seed: 43 });
+  fc.assert(
+    fc.property(size, fc.double({ min: 0, max: 1, noNaN: true }), (given, share) => {
+      const outline = made(given);
+      const y = depthOfShare(outline, share);
+      const above = polygonArea(cutBelow(outline.points, y)) / 1e4;
+      assert.ok(Math.abs(above - share * outline.faceDm2) < 1e-6 * outline.faceDm2, `${above} of ${share * outline.faceDm2}`);
+    }),
+    { seed: 43 },
+  );
 });
 
 test('S15 more area reaches deeper, and more built is never shallower', () => {
-  fc.assert(fc.property(size, fc.double({ min: 0.001, max: 1, noNaN: true }), (given, other) => {
-    const [less, more] = [Math.min(given.builtShare, other), Math.max(given.builtShare, other)];
-    assert.ok(made({ ...given, builtShare: less }).depthMm <= made({ ...given, builtShare: more }).depthMm + 1e-6);
-    const outline = made(given);
-    assert.ok(depthOfShare(outline, less) <= depthOfShare(outline, more));
-  }), { seed: 44 });
+  fc.assert(
+    fc.property(size, fc.double({ min: 0.001, max: 1, noNaN: true }), (given, other) => {
+      const [less, more] = [Math.min(given.builtShare, other), Math.max(given.builtShare, other)];
+      assert.ok(made({ ...given, builtShare: less }).depthMm <= made({ ...given, builtShare: more }).depthMm + 1e-6);
+      const outline = made(given);
+      assert.ok(depthOfShare(outline, less) <= depthOfShare(outline, more));
+    }),
+    { seed: 44 },
+  );
 });
 
 test('S14 nothing built has no corners, a built-out comb has four', () => {
@@ -67,9 +80,9 @@ test('S16 a rounded comb that reaches the floor keeps the share of its straight 
   // The first share at which the lobe reaches the floor, upright walls and full width: π-like constant of the rounding.
   const given = { topWidthMm: 416, depthMm: 220, wallAngleDeg: 0, sideGapMm: 8, floorGapMm: 20 };
   const { low, high } = rangeOf(printedBook, 'rounded-comb-share');
-  const reaches = Array.from({ length: 1000 }, (_, at) => (at + 1) / 1001).find((builtShare) => (
-    made({ ...given, builtShare }).depthMm > 200 - 1e-6
-  ));
+  const reaches = Array.from({ length: 1000 }, (_, at) => (at + 1) / 1001).find(
+    (builtShare) => made({ ...given, builtShare }).depthMm > 200 - 1e-6,
+  );
   assert.ok(reaches !== undefined);
   const first = made({ ...given, builtShare: reaches });
   const straight = (first.attachmentMm * 200) / 1e4;
@@ -81,7 +94,7 @@ function cutBelow(points: readonly Point[], level: number): readonly Point[] {
   return points.flatMap((point, at): Point[] => {
     const next = points[(at + 1) % points.length] ?? point;
     const kept = point[1] <= level ? [point] : [];
-    if ((point[1] <= level) === (next[1] <= level)) return kept;
+    if (point[1] <= level === next[1] <= level) return kept;
     const t = (level - point[1]) / (next[1] - point[1]);
     return [...kept, [point[0] + t * (next[0] - point[0]), level]];
   });

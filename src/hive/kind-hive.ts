@@ -31,8 +31,7 @@ export const hiveKind = entryKind<HiveBody, HiveDraft>({
 function apply(draft: HiveDraft, entry: Entry<HiveBody>): readonly Issue[] {
   const { hive: id, ...rest } = entry.body;
   const last = lastUsedPlace(draft, id);
-  if (last > rest.bars)
-    return [fault(entry, 'bars-in-use', 'bars', rest.bars, `at least ${last}: so far the hive is used`)];
+  if (last > rest.bars) return [fault(entry, 'bars-in-use', 'bars', rest.bars, `at least ${last}: so far the hive is used`)];
   draft.hives.set(id, { id, ...rest, since: draft.hives.get(id)?.since ?? dayOf(entry.at) });
   return fits;
 }

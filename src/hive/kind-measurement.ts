@@ -34,23 +34,13 @@ const units = {
 function apply(draft: HiveDraft, entry: Entry<MeasurementBody>): readonly Issue[] {
   const { what, typed, comb = null, hive = null } = entry.body;
   const { base, count } = units[what];
-  const faults = [
-    ...unknown(entry, 'comb', 'comb', comb, draft.combs),
-    ...unknown(entry, 'hive', 'hive', hive, draft.hives),
-  ];
+  const faults = [...unknown(entry, 'comb', 'comb', comb, draft.combs), ...unknown(entry, 'hive', 'hive', hive, draft.hives)];
   const right = base === null ? typed.unit === count : inBase(typed, base) !== null;
   if (!right)
     faults.push(
-      fault(
-        entry,
-        'unit-does-not-fit',
-        'typed.unit',
-        typed.unit,
-        base === null ? count : `a unit that turns into ${base}`,
-      ),
+      fault(entry, 'unit-does-not-fit', 'typed.unit', typed.unit, base === null ? count : `a unit that turns into ${base}`),
     );
-  if (!(typed.value > 0))
-    faults.push(fault(entry, 'value-not-positive', 'typed.value', typed.value, 'a number above 0'));
+  if (!(typed.value > 0)) faults.push(fault(entry, 'value-not-positive', 'typed.value', typed.value, 'a number above 0'));
   if (faults.length > 0) return faults;
   draft.measurements.push({ entry: entry.id, day: dayOf(entry.at), what, typed, comb, hive });
   return fits;

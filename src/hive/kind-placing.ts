@@ -42,8 +42,7 @@ function apply(draft: HiveDraft, entry: Entry<PlacingBody>): readonly Issue[] {
     const other = occupant(draft, to.hive, to.place, new Set([id]));
     if (other !== null)
       return [fault(entry, 'place-occupied', 'to.place', to.place, `a place without comb: ${other.id} hangs there`)];
-    if (comb.ended !== null)
-      return [fault(entry, 'comb-ended', 'comb', id, `a comb that did not end on ${comb.ended}`)];
+    if (comb.ended !== null) return [fault(entry, 'comb-ended', 'comb', id, `a comb that did not end on ${comb.ended}`)];
   }
   bring(draft, comb, to, entry);
   return fits;

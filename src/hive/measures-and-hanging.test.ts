@@ -75,10 +75,7 @@ test('H12 area goes with the built share, and the drawn outline has the same are
     const outline = outlineOf(measures, built);
     assert.ok(outline !== null && Math.abs(outline.faceDm2 - faceDm2(measures, built)) < 1e-6);
   }
-  assert.deepEqual(
-    hiveMeasures({ ...hive, depth: { value: 10, unit: 'mm', how: 'measured' } }, printedBook).fullFaceDm2,
-    0,
-  );
+  assert.deepEqual(hiveMeasures({ ...hive, depth: { value: 10, unit: 'mm', how: 'measured' } }, printedBook).fullFaceDm2, 0);
 });
 
 test('H13 a square decimetre of comb counts both faces', () => {

@@ -41,9 +41,13 @@ export function combOutline(size: OutlineSize): Outline | null {
   assert(size.builtShare >= 0 && size.builtShare <= 1, 'a built share from 0 to 1');
   const full = combFace(size);
   if (full === null) return null;
-  const levels = size.builtShare === 1
-    ? [{ y: 0, half: full.attachmentMm / 2 }, { y: full.combDepthMm, half: full.bottomMm / 2 }]
-    : lobe(full.attachmentMm, full.bottomMm, full.combDepthMm, size.builtShare);
+  const levels =
+    size.builtShare === 1
+      ? [
+          { y: 0, half: full.attachmentMm / 2 },
+          { y: full.combDepthMm, half: full.bottomMm / 2 },
+        ]
+      : lobe(full.attachmentMm, full.bottomMm, full.combDepthMm, size.builtShare);
   const last = levels.at(-1);
   return {
     points: corners(levels),
@@ -86,12 +90,13 @@ function lobe(L: number, B: number, d: number, share: number): readonly Level[] 
   if (share === 0) return [];
   const width = share ** narrowing;
   const wanted = (share * d * (L + B)) / 2;
-  const shape = (depth: number, power: number, across: number): readonly Level[] => Array.from({ length: slices + 1 }, (_, at) => {
-    // Slices are closer together toward the lower edge, where the curve bends.
-    const u = Math.sin((at / slices) * (Math.PI / 2));
-    const straight = (L - ((L - B) * depth * u) / d) / 2;
-    return { y: depth * u, half: across * straight * (1 - u ** power) ** (1 / power) };
-  });
+  const shape = (depth: number, power: number, across: number): readonly Level[] =>
+    Array.from({ length: slices + 1 }, (_, at) => {
+      // Slices are closer together toward the lower edge, where the curve bends.
+      const u = Math.sin((at / slices) * (Math.PI / 2));
+      const straight = (L - ((L - B) * depth * u) / d) / 2;
+      return { y: depth * u, half: across * straight * (1 - u ** power) ** (1 / power) };
+    });
   const shallow = (t: number): readonly Level[] => shape(t * d, roundness, width);
   if (areaOf(shallow(1)) >= wanted) return solve((t) => shallow(t), wanted);
   const wide = (t: number): readonly Level[] => shape(d, roundness, width + (1 - width) * t);

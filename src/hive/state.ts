@@ -120,7 +120,13 @@ export interface HiveDraft {
 
 export function emptyHives(): HiveDraft {
   return {
-    yards: new Map(), hives: new Map(), bays: new Map(), bars: new Map(), combs: new Map(), placed: new Map(),
-    measurements: [], faults: [],
+    yards: new Map(),
+    hives: new Map(),
+    bays: new Map(),
+    bars: new Map(),
+    combs: new Map(),
+    placed: new Map(),
+    measurements: [],
+    faults: [],
   };
 }

@@ -13,11 +13,17 @@ export const beesOnFaceSum = sum({
     { kind: 'number', name: 'faceDm2', unit: 'dm²', low: 0, high: 1000, about: 'area of one face' },
     { kind: 'number', name: 'coveredFraction', unit: '', low: 0, high: 1, about: 'share of it that bees cover' },
     {
-      kind: 'number', name: 'beesPerDm2', unit: 'bees a dm²', low: 0, high: 1000, without: { kind: 'figure', figure: 'bees-per-dm2' },
+      kind: 'number',
+      name: 'beesPerDm2',
+      unit: 'bees a dm²',
+      low: 0,
+      high: 1000,
+      without: { kind: 'figure', figure: 'bees-per-dm2' },
       about: 'bees on a square decimetre where they cover it fully',
     },
   ],
-  answer: (given) => good({
-    bees: beesOnFace(numberOf(given, 'faceDm2'), numberOf(given, 'coveredFraction'), numberOf(given, 'beesPerDm2')),
-  }),
+  answer: (given) =>
+    good({
+      bees: beesOnFace(numberOf(given, 'faceDm2'), numberOf(given, 'coveredFraction'), numberOf(given, 'beesPerDm2')),
+    }),
 });

@@ -11,10 +11,23 @@ export const cellsPerAreaSum = sum({
   formula: 'perSidePerDm2 = 20000 / (√3 w²); bothSidesPerDm2 is twice that; w = 100 / k for k cells along 10 cm',
   fields: [
     {
-      kind: 'number', name: 'cellWidthMm', unit: 'mm', low: 1, high: 20, oneOf: 'width',
+      kind: 'number',
+      name: 'cellWidthMm',
+      unit: 'mm',
+      low: 1,
+      high: 20,
+      oneOf: 'width',
       about: 'width of a cell between parallel walls, wall middle to wall middle',
     },
-    { kind: 'number', name: 'cellsPer10cm', unit: 'cells', low: 5, high: 100, oneOf: 'width', about: 'cells counted along 10 cm of a row' },
+    {
+      kind: 'number',
+      name: 'cellsPer10cm',
+      unit: 'cells',
+      low: 5,
+      high: 100,
+      oneOf: 'width',
+      about: 'cells counted along 10 cm of a row',
+    },
   ],
   answer: (given) => {
     const width = numberOrNull(given, 'cellWidthMm') ?? cellWidthMm(numberOf(given, 'cellsPer10cm'));

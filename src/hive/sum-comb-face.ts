@@ -10,21 +10,45 @@ export const combFaceSum = sum({
   key: 'comb-face',
   title: 'Face of a comb',
   line: 'area, edges and levels of a comb built out to the walls and the floor',
-  formula: 'L = top − 2 g / cos a; d = depth − floor gap; B = L − 2 d tan a, or a triangle with d = L / (2 tan a) where B would '
-    + 'be negative; area = d (L + B) / 2; centroid = d (L + 2B) / (3 (L + B)); second moment = d³ (L² + 4LB + B²) / (36 (L + B)); '
-    + 'level of a share p: y = (L − √(L² − 4 tan a · p · area)) / (2 tan a)',
+  formula:
+    'L = top − 2 g / cos a; d = depth − floor gap; B = L − 2 d tan a, or a triangle with d = L / (2 tan a) where B would ' +
+    'be negative; area = d (L + B) / 2; centroid = d (L + 2B) / (3 (L + B)); second moment = d³ (L² + 4LB + B²) / (36 (L + B)); ' +
+    'level of a share p: y = (L − √(L² − 4 tan a · p · area)) / (2 tan a)',
   fields: [
     {
-      kind: 'number', name: 'topWidthMm', unit: 'mm', low: 0, high: 5000, aboveLow: true, about: 'inside width at the bar, wall to wall',
+      kind: 'number',
+      name: 'topWidthMm',
+      unit: 'mm',
+      low: 0,
+      high: 5000,
+      aboveLow: true,
+      about: 'inside width at the bar, wall to wall',
     },
     { kind: 'number', name: 'depthMm', unit: 'mm', low: 0, high: 5000, aboveLow: true, about: 'bar to floor' },
-    { kind: 'number', name: 'wallAngleDeg', unit: 'degrees', low: 0, high: 60, about: 'slope of the side walls from the vertical' },
     {
-      kind: 'number', name: 'sideGapMm', unit: 'mm', low: 0, high: 200, without: { kind: 'figure', figure: 'side-gap' },
+      kind: 'number',
+      name: 'wallAngleDeg',
+      unit: 'degrees',
+      low: 0,
+      high: 60,
+      about: 'slope of the side walls from the vertical',
+    },
+    {
+      kind: 'number',
+      name: 'sideGapMm',
+      unit: 'mm',
+      low: 0,
+      high: 200,
+      without: { kind: 'figure', figure: 'side-gap' },
       about: 'gap between comb and wall, at right angles to the wall',
     },
     {
-      kind: 'number', name: 'floorGapMm', unit: 'mm', low: 0, high: 500, without: { kind: 'figure', figure: 'floor-gap' },
+      kind: 'number',
+      name: 'floorGapMm',
+      unit: 'mm',
+      low: 0,
+      high: 500,
+      without: { kind: 'figure', figure: 'floor-gap' },
       about: 'gap between comb and floor',
     },
   ],

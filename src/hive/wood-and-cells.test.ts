@@ -7,18 +7,21 @@ import { cellsPerDm2, cellWidthMm } from './cells-per-area.ts';
 import { hiveBox } from './hive-box.ts';
 
 test('S17 a hexagon laid out by its corners has the area that the density says', () => {
-  fc.assert(fc.property(fc.double({ min: 4, max: 8, noNaN: true }), (width) => {
-    // Six corners at width / √3 from the middle: a hexagon `width` across its flats.
-    const r = width / Math.sqrt(3);
-    const corner = (n: number): readonly [number, number] => [r * Math.cos((n * Math.PI) / 3), r * Math.sin((n * Math.PI) / 3)];
-    let twice = 0;
-    for (let n = 0; n < 6; n += 1) {
-      const [x0, y0] = corner(n);
-      const [x1, y1] = corner(n + 1);
-      twice += x0 * y1 - x1 * y0;
-    }
-    assert.ok(Math.abs(cellsPerDm2(width) * (twice / 2) - 10000) < 1e-6);
-  }), { seed: 51 });
+  fc.assert(
+    fc.property(fc.double({ min: 4, max: 8, noNaN: true }), (width) => {
+      // Six corners at width / √3 from the middle: a hexagon `width` across its flats.
+      const r = width / Math.sqrt(3);
+      const corner = (n: number): readonly [number, number] => [r * Math.cos((n * Math.PI) / 3), r * Math.sin((n * Math.PI) / 3)];
+      let twice = 0;
+      for (let n = 0; n < 6; n += 1) {
+        const [x0, y0] = corner(n);
+        const [x1, y1] = corner(n + 1);
+        twice += x0 * y1 - x1 * y0;
+      }
+      assert.ok(Math.abs(cellsPerDm2(width) * (twice / 2) - 10000) < 1e-6);
+    }),
+    { seed: 51 },
+  );
 });
 
 test('S17 twenty cells along 10 cm are 5 mm wide', () => {

@@ -46,5 +46,9 @@ test('J11 timed ids sort by time of writing and carry the version of the standar
 function turned(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(turned);
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).reverse().map(([key, one]) => [key, turned(one)]));
+  return Object.fromEntries(
+    Object.entries(value)
+      .reverse()
+      .map(([key, one]) => [key, turned(one)]),
+  );
 }

@@ -49,7 +49,8 @@ export function jsonFault(value: unknown): Issue | null {
     if (typeof place.value !== 'object' || place.value === null) continue;
     for (const key of Object.keys(place.value)) {
       const path = place.path === '' ? key : `${place.path}.${key}`;
-      if (!isWhole(key)) return { code: 'broken-text', path, found: 'half of a surrogate pair in a name', expected: 'whole characters' };
+      if (!isWhole(key))
+        return { code: 'broken-text', path, found: 'half of a surrogate pair in a name', expected: 'whole characters' };
       open.push({ value: (place.value as Record<string, unknown>)[key], path, depth: place.depth + 1 });
     }
   }
@@ -59,7 +60,9 @@ export function jsonFault(value: unknown): Issue | null {
 function faultAt({ value, path, depth }: Place): Issue | null {
   switch (typeof value) {
     case 'string':
-      return isWhole(value) ? null : { code: 'broken-text', path, found: 'half of a surrogate pair', expected: 'whole characters' };
+      return isWhole(value)
+        ? null
+        : { code: 'broken-text', path, found: 'half of a surrogate pair', expected: 'whole characters' };
     case 'number':
       return Number.isFinite(value) ? null : { code: 'endless-number', path, found: String(value), expected: 'a finite number' };
     case 'boolean':

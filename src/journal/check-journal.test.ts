@@ -73,22 +73,30 @@ test('J61 every fault of a journal is reported with line, entry and field, and t
 test('J62 line ends and byte order marks of other systems are read; an empty file is an empty journal', () => {
   const text = `\uFEFF${linesOf([filled(1, 'a', 1), filled(2, 'b', 1)]).replaceAll('\n', '\r\n')}`;
   assert.deepEqual(readJournal(text, jarKinds).entries, [filled(1, 'a', 1), filled(2, 'b', 1)]);
-  for (const empty of ['', '\n', '\uFEFF']) assert.deepEqual(readJournal(empty, jarKinds), { entries: [], faults: [], notes: [] });
+  for (const empty of ['', '\n', '\uFEFF'])
+    assert.deepEqual(readJournal(empty, jarKinds), { entries: [], faults: [], notes: [] });
 });
 
 test('J63 any text at all is read without an exception, and what is kept is what stood there', () =>
   fc.assert(
-    fc.property(anyJournal(8), fc.nat(), fc.nat({ max: 40 }), fc.string({ unit: 'binary', maxLength: 12 }), (entries, at, cut, dirt) => {
-      const text = linesOf(entries);
-      const place = text.length === 0 ? 0 : at % text.length;
-      const damaged = text.slice(0, place) + dirt + text.slice(place + cut);
-      const checked = checkJournal(damaged, jarKinds, emptyJars);
-      for (const fault of checked.faults) assert.ok(fault.code.length > 0 && fault.found.length > 0 && fault.expected.length > 0);
-      for (const entry of checked.entries) {
-        const there = damaged.split('\n').some((row) => sameJson(row, canonicalText(entry)));
-        assert.ok(there, canonicalText(entry));
-      }
-    }),
+    fc.property(
+      anyJournal(8),
+      fc.nat(),
+      fc.nat({ max: 40 }),
+      fc.string({ unit: 'binary', maxLength: 12 }),
+      (entries, at, cut, dirt) => {
+        const text = linesOf(entries);
+        const place = text.length === 0 ? 0 : at % text.length;
+        const damaged = text.slice(0, place) + dirt + text.slice(place + cut);
+        const checked = checkJournal(damaged, jarKinds, emptyJars);
+        for (const fault of checked.faults)
+          assert.ok(fault.code.length > 0 && fault.found.length > 0 && fault.expected.length > 0);
+        for (const entry of checked.entries) {
+          const there = damaged.split('\n').some((row) => sameJson(row, canonicalText(entry)));
+          assert.ok(there, canonicalText(entry));
+        }
+      },
+    ),
     { numRuns: 300 },
   ));
 

@@ -66,7 +66,8 @@ test('J45 a correction can itself be corrected or taken back', () => {
 });
 
 test('J46 a correction of nothing, of another yard, in a ring, or to a body that cannot be is a fault and changes nothing', () => {
-  const codes = (...entries: readonly Entry[]): unknown => told(...entries).faults.map((fault) => [fault.code, fault.entry, fault.path]);
+  const codes = (...entries: readonly Entry[]): unknown =>
+    told(...entries).faults.map((fault) => [fault.code, fault.entry, fault.path]);
   assert.deepEqual(codes(first, corrected(2, idOf(9), to(1))), [['target-missing', idOf(2), 'corrects']]);
   assert.deepEqual(codes(first, corrected(2, first.id, to(1), [], { yard: idOf(99) })), [['other-yard', idOf(2), 'corrects']]);
   const ring = [corrected(2, idOf(3), {}), voided(3, idOf(2)), corrected(4, idOf(3), {})];
@@ -85,7 +86,10 @@ test('J46 a correction of nothing, of another yard, in a ring, or to a body that
 
 test('J47 a correction says in which version its body is written; without that it is the version of the entry', () => {
   const old = filled(1, 'a', 0, '2014-05-16', { version: 1, body: { jar: 'a', kg: 1 } });
-  assert.deepEqual(told(old, corrected(2, old.id, { body: { jar: 'a', kg: 3 } })).entries[0], { ...old, body: { jar: 'a', kg: 3 } });
+  assert.deepEqual(told(old, corrected(2, old.id, { body: { jar: 'a', kg: 3 } })).entries[0], {
+    ...old,
+    body: { jar: 'a', kg: 3 },
+  });
   assert.deepEqual(told(old, corrected(2, old.id, { version: 2, ...to(5) })).entries[0], {
     ...old,
     version: 2,

@@ -70,7 +70,9 @@ const amendingKinds = kindMap<unknown>([correctionKind, voidKind]);
 function layUp<D>(levels: AmendmentLevels, named: ReadonlyMap<Id, Entry>, work: Work<D>): ReadonlySet<Id> {
   const struck = new Set<Id>();
   for (const entry of levels.rings)
-    work.faults.push(fault('correction-ring', entry, 'entries that correct each other in a ring', 'an entry that was there before'));
+    work.faults.push(
+      fault('correction-ring', entry, 'entries that correct each other in a ring', 'an entry that was there before'),
+    );
   for (const entry of levels.outermostFirst) {
     const now = amended(entry, work, amendingKinds);
     if (now.struck) {

@@ -64,10 +64,13 @@ test('J14 the order is by when it was so, then noted, then id; a day comes befor
 test('J14 the order is total: any shuffle of a journal is told the same', () =>
   fc.assert(
     fc.property(
-      anyJournal().chain((entries) => fc.tuple(fc.constant(entries), fc.shuffledSubarray([...entries], { minLength: entries.length }))),
+      anyJournal().chain((entries) =>
+        fc.tuple(fc.constant(entries), fc.shuffledSubarray([...entries], { minLength: entries.length })),
+      ),
       ([entries, shuffled]) => {
         assert.deepEqual(inOrder(shuffled), inOrder(entries));
-        for (const [i, entry] of inOrder(entries).entries()) if (i > 0) assert.ok(byOrder(inOrder(entries)[i - 1] as Entry, entry) < 0);
+        for (const [i, entry] of inOrder(entries).entries())
+          if (i > 0) assert.ok(byOrder(inOrder(entries)[i - 1] as Entry, entry) < 0);
       },
     ),
     { numRuns: 40 },

@@ -4,7 +4,18 @@ import fc from 'fast-check';
 import type { Entry } from './entry.ts';
 import { foldJournal } from './fold.ts';
 import { entryKind } from './kind.ts';
-import { anyJournal, corrected, emptyJars, filled, idOf, jarKinds, type JarDraft, keeper, voided, yard } from './sample.contract.ts';
+import {
+  anyJournal,
+  corrected,
+  emptyJars,
+  filled,
+  idOf,
+  jarKinds,
+  type JarDraft,
+  keeper,
+  voided,
+  yard,
+} from './sample.contract.ts';
 
 function emptied(n: number, jar: string, at: string): Entry {
   return { id: idOf(n), yard, at, noted: '2014-05-20T18:00:00Z', by: keeper, kind: 'empty-out', version: 1, body: { jar } };
@@ -37,12 +48,17 @@ test('J51 the state of a day holds all of that day and nothing after, by all tha
 test('J52 a correction of the time re-runs what came later', () => {
   const entries = [filled(1, 'a', 7, '2014-05-17'), emptied(2, 'a', '2014-05-18')];
   assert.deepEqual(jars([...entries, corrected(3, idOf(1), { at: '2014-05-19' })]), { a: 7 });
-  assert.equal(foldJournal([...entries, corrected(3, idOf(1), { at: '2014-05-19' })], jarKinds, emptyJars).faults[0]?.code, 'no-such-jar');
+  assert.equal(
+    foldJournal([...entries, corrected(3, idOf(1), { at: '2014-05-19' })], jarKinds, emptyJars).faults[0]?.code,
+    'no-such-jar',
+  );
 });
 
 test('J53 what does not fit is a fault with its entry and is not applied; the rest goes on', () => {
   const { draft, faults } = foldJournal([emptied(1, 'ghost', '2014-05-16'), filled(2, 'a', 1)], jarKinds, emptyJars);
-  assert.deepEqual(faults, [{ code: 'no-such-jar', path: 'body.jar', found: 'ghost', expected: 'a jar that was filled', entry: idOf(1) }]);
+  assert.deepEqual(faults, [
+    { code: 'no-such-jar', path: 'body.jar', found: 'ghost', expected: 'a jar that was filled', entry: idOf(1) },
+  ]);
   assert.deepEqual(draft.told, [idOf(2)]);
 });
 
@@ -57,7 +73,10 @@ test('J54 what is not understood is counted and left alone; what is voided is no
     jarKinds,
     emptyJars,
   );
-  assert.deepEqual([folded.notUnderstood.map((entry) => entry.id), folded.struck, folded.draft.told], [[idOf(1), idOf(2)], [idOf(3)], []]);
+  assert.deepEqual(
+    [folded.notUnderstood.map((entry) => entry.id), folded.struck, folded.draft.told],
+    [[idOf(1), idOf(2)], [idOf(3)], []],
+  );
 });
 
 test('J55 older versions are told in the newest', () => {

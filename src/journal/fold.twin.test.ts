@@ -23,7 +23,8 @@ function twin(target: Entry, all: readonly Entry[]): { readonly now: Entry | nul
   if (winner === undefined) return { now: target, conflicts };
   const same = (a: Entry, b: Entry): boolean =>
     a.kind === b.kind &&
-    (a.kind === 'void' || JSON.stringify((a.body as { body?: unknown }).body) === JSON.stringify((b.body as { body?: unknown }).body));
+    (a.kind === 'void' ||
+      JSON.stringify((a.body as { body?: unknown }).body) === JSON.stringify((b.body as { body?: unknown }).body));
   if (heads.some((head) => !same(head, winner))) conflicts += 1;
   if (winner.kind === 'void') return { now: null, conflicts };
   return { now: { ...target, body: (winner.body as { body: unknown }).body }, conflicts };

@@ -84,7 +84,10 @@ function sizeFault(value: unknown): Issue | null {
 
 function aheadOfNow(entry: Entry, today: Day | undefined): readonly Issue[] {
   if (today === undefined) return [];
-  const days: readonly (readonly [string, string])[] = [['at', entry.at], ['noted', entry.noted]];
+  const days: readonly (readonly [string, string])[] = [
+    ['at', entry.at],
+    ['noted', entry.noted],
+  ];
   return days
     .filter(([, text]) => dayOf(text) > today)
     .map(([path, text]) => ({ code: 'ahead-of-now', path, found: text, expected: `not after ${today}`, entry: entry.id }));
@@ -96,11 +99,16 @@ function targetFaults<D>(entry: Entry, kinds: KindMap<D>): readonly Issue[] {
   if (version > (kinds.get(kind)?.version ?? 0)) return [];
   const amends = kind === 'correction' || kind === 'void';
   if (amends && corrects === undefined) {
-    return [{ code: 'missing', path: 'corrects', found: 'nothing', expected: 'the id of the entry that is corrected', entry: id }];
+    return [
+      { code: 'missing', path: 'corrects', found: 'nothing', expected: 'the id of the entry that is corrected', entry: id },
+    ];
   }
-  if (corrects === id) return [{ code: 'corrects-itself', path: 'corrects', found: id, expected: 'the id of another entry', entry: id }];
+  if (corrects === id)
+    return [{ code: 'corrects-itself', path: 'corrects', found: id, expected: 'the id of another entry', entry: id }];
   if (!amends && corrects !== undefined) {
-    return [{ code: 'unknown-field', path: 'corrects', found: shown(corrects), expected: 'no such field in this kind', entry: id }];
+    return [
+      { code: 'unknown-field', path: 'corrects', found: shown(corrects), expected: 'no such field in this kind', entry: id },
+    ];
   }
   return [];
 }

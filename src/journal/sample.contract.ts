@@ -48,7 +48,8 @@ export const emptyKind = entryKind<z.infer<typeof emptySchema>, JarDraft>({
   version: 1,
   schema: emptySchema,
   apply: (draft, { id, body }) => {
-    if (!draft.grams.has(body.jar)) return [{ code: 'no-such-jar', path: 'body.jar', found: body.jar, expected: 'a jar that was filled' }];
+    if (!draft.grams.has(body.jar))
+      return [{ code: 'no-such-jar', path: 'body.jar', found: body.jar, expected: 'a jar that was filled' }];
     draft.grams.set(body.jar, 0);
     draft.told.push(id);
     return fits;
@@ -66,13 +67,31 @@ export function idOf(n: number): Id {
 }
 
 export function filled(n: number, jar: string, grams: number, at = '2014-05-16', more: Partial<Entry> = {}): Entry {
-  return { id: idOf(n), yard, at, noted: '2014-05-16T18:00:00Z', by: keeper, kind: 'fill', version: 2, body: { jar, grams }, ...more };
+  return {
+    id: idOf(n),
+    yard,
+    at,
+    noted: '2014-05-16T18:00:00Z',
+    by: keeper,
+    kind: 'fill',
+    version: 2,
+    body: { jar, grams },
+    ...more,
+  };
 }
 
 export function corrected(n: number, corrects: Id, body: object, knew: readonly Id[] = [], more: Partial<Entry> = {}): Entry {
   return {
-    id: idOf(n), yard, at: '2014-05-20', noted: '2014-05-20T18:00:00Z', by: keeper, kind: 'correction', version: 1,
-    body: { ...body, why: 'misread', knew }, corrects, ...more,
+    id: idOf(n),
+    yard,
+    at: '2014-05-20',
+    noted: '2014-05-20T18:00:00Z',
+    by: keeper,
+    kind: 'correction',
+    version: 1,
+    body: { ...body, why: 'misread', knew },
+    corrects,
+    ...more,
   };
 }
 
@@ -86,12 +105,22 @@ const anyDay = fc.integer({ min: 15000, max: 16500 }).map(dayFromNumber);
 export function anyEntry(ids = 200): fc.Arbitrary<Entry> {
   return fc
     .record({
-      n: fc.integer({ min: 1, max: ids }), at: anyDay, clock: fc.option(fc.constantFrom('T08:15', 'T23:59'), { nil: '' }), noted: anyDay,
+      n: fc.integer({ min: 1, max: ids }),
+      at: anyDay,
+      clock: fc.option(fc.constantFrom('T08:15', 'T23:59'), { nil: '' }),
+      noted: anyDay,
       jar: fc.string({ minLength: 1, maxLength: 20, unit: 'grapheme' }).filter((text) => text.length <= 20),
-      grams: fc.double({ min: 0, max: 5000, noNaN: true }), kind: fc.constantFrom('fill', 'fill', 'empty-out', 'from-tomorrow'),
+      grams: fc.double({ min: 0, max: 5000, noNaN: true }),
+      kind: fc.constantFrom('fill', 'fill', 'empty-out', 'from-tomorrow'),
     })
     .map(({ n, at, clock, noted, jar, grams, kind }) => ({
-      id: idOf(n), yard, at: `${at}${clock}`, noted: `${noted}T12:00:00Z`, by: keeper, kind, version: kind === 'fill' ? 2 : 1,
+      id: idOf(n),
+      yard,
+      at: `${at}${clock}`,
+      noted: `${noted}T12:00:00Z`,
+      by: keeper,
+      kind,
+      version: kind === 'fill' ? 2 : 1,
       body: kind === 'empty-out' ? { jar } : { jar, grams: grams === 0 ? 0 : grams },
     }));
 }

@@ -130,7 +130,10 @@ export function storeContract(name: string, makeStore: () => Promise<JournalStor
     ));
 }
 
-export async function readAll(store: JournalStore, limit: number): Promise<readonly { readonly seq: number; readonly entry: Entry }[]> {
+export async function readAll(
+  store: JournalStore,
+  limit: number,
+): Promise<readonly { readonly seq: number; readonly entry: Entry }[]> {
   const rows = [];
   for (let cursor = 0; ;) {
     const page = await store.read(cursor, limit);

@@ -16,7 +16,14 @@ export interface Pushed {
 
 /** Issues with these codes say nothing about the entries: the server cannot be reached, or not now. */
 export const passingTroubles: readonly string[] = [
-  'no-answer', 'not-paired', 'store-full', 'server-fault', 'too-many-tries', 'wrong-host', 'wrong-origin', 'strange-answer',
+  'no-answer',
+  'not-paired',
+  'store-full',
+  'server-fault',
+  'too-many-tries',
+  'wrong-host',
+  'wrong-origin',
+  'strange-answer',
 ];
 
 interface Tally {

@@ -40,7 +40,10 @@ function badLine(remote: Remote, fates: Fate[]): Remote {
     const answer = await ask();
     return fate === 'lost after' ? silence() : answer;
   }
-  return { push: (entries) => through(() => remote.push(entries)), pull: (cursor, limit) => through(() => remote.pull(cursor, limit)) };
+  return {
+    push: (entries) => through(() => remote.push(entries)),
+    pull: (cursor, limit) => through(() => remote.pull(cursor, limit)),
+  };
 }
 
 function silence<T>(): Result<T> {

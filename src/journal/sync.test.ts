@@ -17,7 +17,11 @@ test('J35 what came and cannot be kept is reported and passed over; the rest is 
     ...remoteOver(store),
     pull: async (cursor, limit) => {
       const page = await store.read(cursor, limit);
-      const rows = page.rows.map((row) => ({ seq: row.seq, id: row.entry.id, entry: row.entry.id === idOf(3) ? null : row.entry }));
+      const rows = page.rows.map((row) => ({
+        seq: row.seq,
+        id: row.entry.id,
+        entry: row.entry.id === idOf(3) ? null : row.entry,
+      }));
       return good({ ...page, epoch: store.epoch, rows, issues: rows.some((row) => row.entry === null) ? [issue] : [] });
     },
   };

@@ -118,20 +118,24 @@ async function pullAll(local: LocalCopy, remote: Remote, size: number): Promise<
   let count = 0;
   const issues: Issue[] = [];
   let place = await local.place();
-  for (let restarts = 0; ; ) {
+  for (let restarts = 0; ;) {
     const overlap = place !== null && place.last !== null;
     const answer = await remote.pull(overlap && place !== null ? place.cursor - 1 : 0, size + 1);
     if (!answer.ok) return { count, issues, epoch: null, stopped: answer.issues };
     const page = answer.value;
     if (place === null || page.epoch !== place.epoch || (overlap && !proves(page, place))) {
-      if (place !== null && (restarts += 1) > mostRestarts) return { count, issues, epoch: null, stopped: [restless(page.epoch)] };
+      if (place !== null && (restarts += 1) > mostRestarts)
+        return { count, issues, epoch: null, stopped: [restless(page.epoch)] };
       await local.restart(page.epoch);
       place = { epoch: page.epoch, cursor: 0, last: null };
       continue;
     }
     const rows = overlap ? page.rows.slice(1) : page.rows;
     place = { epoch: page.epoch, cursor: page.cursor, last: rows.at(-1)?.id ?? place.last };
-    const received = await local.receive(rows.flatMap((row) => row.entry ?? []), place);
+    const received = await local.receive(
+      rows.flatMap((row) => row.entry ?? []),
+      place,
+    );
     count += received.added.length;
     issues.push(...page.issues, ...received.issues);
     if (!page.more) return { count, issues, epoch: page.epoch, stopped: null };

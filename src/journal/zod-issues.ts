@@ -20,7 +20,11 @@ function issuesOfOne(objection: Objection, root: unknown, base: string, entry: s
   const owner = entry === undefined ? {} : { entry };
   if (objection.code === 'unrecognized_keys') {
     return objection.keys.map((key) => ({
-      code: 'unknown-field', path: joined(path, [key]), found: shown(valueAt(found, [key])), expected: 'no such field', ...owner,
+      code: 'unknown-field',
+      path: joined(path, [key]),
+      found: shown(valueAt(found, [key])),
+      expected: 'no such field',
+      ...owner,
     }));
   }
   if (objection.code === 'invalid_union' && objection.errors.length > 0) {
@@ -31,7 +35,9 @@ function issuesOfOne(objection: Objection, root: unknown, base: string, entry: s
     return [{ code: 'wrong-value', path, found: shown(found), expected: [...new Set(expected)].join(' or '), ...owner }];
   }
   const missing = found === undefined && objection.code !== 'custom';
-  return [{ code: missing ? 'missing' : codeOf(objection), path, found: shown(found), expected: expectation(objection), ...owner }];
+  return [
+    { code: missing ? 'missing' : codeOf(objection), path, found: shown(found), expected: expectation(objection), ...owner },
+  ];
 }
 
 /** The branch of a union that got furthest: the one whose first objection lies deepest, then the one with the fewest. */
@@ -42,32 +48,56 @@ function nearestBranch(branches: readonly (readonly Objection[])[]): readonly Ob
 
 function codeOf(objection: Objection): string {
   switch (objection.code) {
-    case 'invalid_type': return 'wrong-type';
-    case 'too_big': return 'too-big';
-    case 'too_small': return 'too-small';
-    case 'invalid_format': return 'wrong-form';
-    case 'invalid_key': return 'wrong-name';
-    default: return 'wrong-value';
+    case 'invalid_type':
+      return 'wrong-type';
+    case 'too_big':
+      return 'too-big';
+    case 'too_small':
+      return 'too-small';
+    case 'invalid_format':
+      return 'wrong-form';
+    case 'invalid_key':
+      return 'wrong-name';
+    default:
+      return 'wrong-value';
   }
 }
 
 const typeWords: Readonly<Record<string, string>> = {
-  int: 'a whole number', number: 'a number', string: 'a text', boolean: 'true or false', array: 'a list', object: 'a record',
-  record: 'a record', tuple: 'a list', null: 'null', undefined: 'nothing',
+  int: 'a whole number',
+  number: 'a number',
+  string: 'a text',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'a record',
+  record: 'a record',
+  tuple: 'a list',
+  null: 'null',
+  undefined: 'nothing',
 };
 
 function expectation(objection: Objection): string {
   switch (objection.code) {
-    case 'invalid_type': return typeWords[objection.expected] ?? objection.expected;
-    case 'too_big': return `at most ${String(objection.maximum)}${counted(objection.origin)}`;
-    case 'too_small': return `at least ${String(objection.minimum)}${counted(objection.origin)}`;
-    case 'invalid_value': return objection.values.map((value) => shown(value)).join(' or ');
-    case 'invalid_format': return formWords(objection);
-    case 'not_multiple_of': return `a multiple of ${objection.divisor}`;
-    case 'invalid_union': return unionWords(objection);
-    case 'invalid_key': return objection.issues.map(expectation).join(' and ');
-    case 'custom': return objection.message === '' ? 'another value' : objection.message;
-    default: return 'another value';
+    case 'invalid_type':
+      return typeWords[objection.expected] ?? objection.expected;
+    case 'too_big':
+      return `at most ${String(objection.maximum)}${counted(objection.origin)}`;
+    case 'too_small':
+      return `at least ${String(objection.minimum)}${counted(objection.origin)}`;
+    case 'invalid_value':
+      return objection.values.map((value) => shown(value)).join(' or ');
+    case 'invalid_format':
+      return formWords(objection);
+    case 'not_multiple_of':
+      return `a multiple of ${objection.divisor}`;
+    case 'invalid_union':
+      return unionWords(objection);
+    case 'invalid_key':
+      return objection.issues.map(expectation).join(' and ');
+    case 'custom':
+      return objection.message === '' ? 'another value' : objection.message;
+    default:
+      return 'another value';
   }
 }
 
@@ -78,7 +108,9 @@ function counted(origin: string): string {
 
 function formWords(objection: Extract<Objection, { code: 'invalid_format' }>): string {
   if (objection.pattern === undefined) return `the form ${objection.format}`;
-  return objection.pattern.includes('[0-9a-f]{12}') ? 'an id like 01890a5d-ac96-774b-bcce-b302099a8057' : `the form ${objection.pattern}`;
+  return objection.pattern.includes('[0-9a-f]{12}')
+    ? 'an id like 01890a5d-ac96-774b-bcce-b302099a8057'
+    : `the form ${objection.pattern}`;
 }
 
 function unionWords(objection: Extract<Objection, { code: 'invalid_union' }>): string {

@@ -19,37 +19,55 @@ const ordered = (found: Range): void => {
 };
 
 test('N2 sums and products of ranges keep their order and never pass below nothing', () => {
-  fc.assert(fc.property(range, range, fc.double({ min: 0, max: 10, noNaN: true }), (a, b, factor) => {
-    for (const found of [addTogether([a, b]), addApart([a, b]), timesRange(a, b), scaleRange(a, factor)]) ordered(found);
-    assert.ok(Math.abs(addApart([a, b]).likely - (a.likely + b.likely)) < 1e-6);
-    assert.ok(Math.abs(timesRange(a, b).likely - a.likely * b.likely) <= 1e-9 * (1 + a.likely * b.likely));
-  }), { seed: 3 });
+  fc.assert(
+    fc.property(range, range, fc.double({ min: 0, max: 10, noNaN: true }), (a, b, factor) => {
+      for (const found of [addTogether([a, b]), addApart([a, b]), timesRange(a, b), scaleRange(a, factor)]) ordered(found);
+      assert.ok(Math.abs(addApart([a, b]).likely - (a.likely + b.likely)) < 1e-6);
+      assert.ok(Math.abs(timesRange(a, b).likely - a.likely * b.likely) <= 1e-9 * (1 + a.likely * b.likely));
+    }),
+    { seed: 3 },
+  );
 });
 
 test('N2 errors apart widen a sum less than errors together, and an exact part widens nothing', () => {
-  fc.assert(fc.property(range, range, (a, b) => {
-    const apart = addApart([a, b]);
-    const together = addTogether([a, b]);
-    assert.ok(apart.high <= together.high + 1e-6 && apart.low >= together.low - 1e-6);
-    const alone = addApart([a, exactly(5)]);
-    assert.ok(Math.abs(alone.high - (a.high + 5)) < 1e-6);
-  }), { seed: 4 });
+  fc.assert(
+    fc.property(range, range, (a, b) => {
+      const apart = addApart([a, b]);
+      const together = addTogether([a, b]);
+      assert.ok(apart.high <= together.high + 1e-6 && apart.low >= together.low - 1e-6);
+      const alone = addApart([a, exactly(5)]);
+      assert.ok(Math.abs(alone.high - (a.high + 5)) < 1e-6);
+    }),
+    { seed: 4 },
+  );
 });
 
 test('N2 3 ± 3 and 4 ± 4 apart are 7 ± 5', () => {
-  assert.deepEqual(addApart([{ low: 0, likely: 3, high: 6 }, { low: 0, likely: 4, high: 8 }]), { low: 2, likely: 7, high: 12 });
+  assert.deepEqual(
+    addApart([
+      { low: 0, likely: 3, high: 6 },
+      { low: 0, likely: 4, high: 8 },
+    ]),
+    { low: 2, likely: 7, high: 12 },
+  );
 });
 
-const window = fc.tuple(fc.integer({ min: 0, max: 400 }), fc.nat({ max: 60 })).map(([from, span]): Window => (
-  windowOf(dayFromNumber(from), dayFromNumber(from + span))
-));
+const window = fc
+  .tuple(fc.integer({ min: 0, max: 400 }), fc.nat({ max: 60 }))
+  .map(([from, span]): Window => windowOf(dayFromNumber(from), dayFromNumber(from + span)));
 
 test('N3 a day lies in the common window exactly when it lies in all of them', () => {
-  fc.assert(fc.property(fc.array(window, { minLength: 1, maxLength: 4 }), fc.integer({ min: -5, max: 480 }), (windows, at) => {
-    const common = intersect(windows);
-    const day = dayFromNumber(at);
-    assert.equal(common !== null && holds(common, day), windows.every((one) => holds(one, day)));
-  }), { seed: 5 });
+  fc.assert(
+    fc.property(fc.array(window, { minLength: 1, maxLength: 4 }), fc.integer({ min: -5, max: 480 }), (windows, at) => {
+      const common = intersect(windows);
+      const day = dayFromNumber(at);
+      assert.equal(
+        common !== null && holds(common, day),
+        windows.every((one) => holds(one, day)),
+      );
+    }),
+    { seed: 5 },
+  );
 });
 
 test('N3 nothing is common to no windows, and shifting moves both ends', () => {

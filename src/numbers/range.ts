@@ -29,10 +29,7 @@ export function timesRange(a: Range, b: Range): Range {
 
 /** Sum of parts that err together: ends add. */
 export function addTogether(parts: readonly Range[]): Range {
-  return parts.reduce(
-    (a, b) => ({ low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high }),
-    nothing,
-  );
+  return parts.reduce((a, b) => ({ low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high }), nothing);
 }
 
 /** Sum of parts that err apart: half-widths add in quadrature; the low end never passes below 0. */

@@ -15,9 +15,7 @@ export interface Issue {
   readonly entry?: string;
 }
 
-export type Result<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly issues: readonly Issue[] };
+export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly issues: readonly Issue[] };
 
 export function good<T>(value: T): Result<T> {
   return { ok: true, value };

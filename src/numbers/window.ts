@@ -22,10 +22,7 @@ export function shiftWindow(window: Window, byLeast: number, byMost: number = by
 export function intersect(windows: readonly Window[]): Window | null {
   const [first, ...rest] = windows;
   if (first === undefined) return null;
-  const both = rest.reduce(
-    (a, b) => ({ earliest: later(a.earliest, b.earliest), latest: earlier(a.latest, b.latest) }),
-    first,
-  );
+  const both = rest.reduce((a, b) => ({ earliest: later(a.earliest, b.earliest), latest: earlier(a.latest, b.latest) }), first);
   return both.earliest <= both.latest ? both : null;
 }
 

@@ -69,9 +69,7 @@ test('D7 day labels never run into each other on a phone or a table, for a month
         const axis = /<g class="days"[^>]*>(.*?)<\/g>/.exec(svg)?.[1] ?? '';
         const xs = [...axis.matchAll(/x="([^"]+)"/g)].map((found) => Number(found[1]));
         assert.ok(xs.length >= 2, `${days} days at ${width}`);
-        xs.slice(1).forEach((x, i) =>
-          assert.ok(x - (xs[i] ?? 0) >= 3.8 * textSize, `${days} days at ${width}: ${xs.join()}`),
-        );
+        xs.slice(1).forEach((x, i) => assert.ok(x - (xs[i] ?? 0) >= 3.8 * textSize, `${days} days at ${width}: ${xs.join()}`));
       }
 });
 

@@ -147,11 +147,7 @@ function grid(plot: Plot, days: readonly Day[], options: ChartOptions): string {
       fill: 'none',
     }) +
     element('path', { d: base, stroke: 'var(--ink)', 'stroke-width': 'var(--edge)', fill: 'none' }) +
-    element(
-      'g',
-      { class: 'values', 'font-size': plot.room.text, 'text-anchor': 'end', fill: 'var(--ink)' },
-      texts.join(''),
-    )
+    element('g', { class: 'values', 'font-size': plot.room.text, 'text-anchor': 'end', fill: 'var(--ink)' }, texts.join(''))
   );
 }
 
@@ -191,9 +187,7 @@ function bands(panel: ChartPanel, plot: Plot, options: ChartOptions): string {
       'stroke-linecap': dots === null ? null : 'round',
     });
   const wide = panel.bands.map(({ day, wide: range }) => ({ day, low: range.low, high: range.high }));
-  const half = panel.bands.flatMap(({ day, half: range }) =>
-    range === null ? [] : [{ day, low: range.low, high: range.high }],
-  );
+  const half = panel.bands.flatMap(({ day, half: range }) => (range === null ? [] : [{ day, low: range.low, high: range.high }]));
   const likely = (after: boolean) => {
     const rows = panel.bands.filter((band) =>
       options.today === null ? !after : after ? band.day >= options.today : band.day <= options.today,
@@ -240,11 +234,7 @@ function todayRule(plot: Plot, options: ChartOptions): string {
       stroke: 'var(--ink)',
       'stroke-width': 'var(--edge)',
     }) +
-    element(
-      'text',
-      { ...text, 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': 3 },
-      safe(options.todayLabel),
-    )
+    element('text', { ...text, 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': 3 }, safe(options.todayLabel))
   );
 }
 

@@ -51,10 +51,8 @@ export function combFace(face: FaceSeen, options: FaceOptions): string {
   };
   const laid = face.shares === null || rim === '' ? null : faceLayers(outline, full.attachmentMm / 2, face.shares);
   const clipId = `${options.prefix}-face`;
-  const inside =
-    laid === null ? '' : element('g', { 'clip-path': `url(#${clipId})` }, layers(laid, full, at, scale, fill));
-  const clip =
-    laid === null ? '' : element('defs', {}, element('clipPath', { id: clipId }, element('path', { d: rim })));
+  const inside = laid === null ? '' : element('g', { 'clip-path': `url(#${clipId})` }, layers(laid, full, at, scale, fill));
+  const clip = laid === null ? '' : element('defs', {}, element('clipPath', { id: clipId }, element('path', { d: rim })));
   const ownMarks = options.sharedMarks === true || marks.length === 0 ? '' : markDefs(options.prefix, 1.15, marks);
   const bar = element('rect', {
     x: 1,

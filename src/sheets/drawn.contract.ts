@@ -45,9 +45,7 @@ export function drawnFaults(svg: string): string[] {
 export function idFaults(document: string): string[] {
   const ids = [...document.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1] ?? '');
   const twice = ids.filter((id, i) => ids.indexOf(id) !== i);
-  const missing = [...document.matchAll(/url\(#([^)]+)\)/g)]
-    .map((match) => match[1] ?? '')
-    .filter((id) => !ids.includes(id));
+  const missing = [...document.matchAll(/url\(#([^)]+)\)/g)].map((match) => match[1] ?? '').filter((id) => !ids.includes(id));
   return [...twice.map((id) => `twice: ${id}`), ...new Set(missing.map((id) => `missing: ${id}`))];
 }
 
@@ -70,8 +68,7 @@ export function flatten(d: string, steps = 16): readonly (readonly Spot[])[] {
     else if (letter === 'H') for (const x of n) to([x, at[1]]);
     else if (letter === 'V') for (const y of n) to([at[0], y]);
     else if (letter === 'Q') for (let i = 0; i < n.length; i += 4) curve([at, pair(i), pair(i + 2)], steps, to);
-    else if (letter === 'C')
-      for (let i = 0; i < n.length; i += 6) curve([at, pair(i), pair(i + 2), pair(i + 4)], steps, to);
+    else if (letter === 'C') for (let i = 0; i < n.length; i += 6) curve([at, pair(i), pair(i + 2), pair(i + 4)], steps, to);
     else if (letter === 'Z') to(stroke[0] ?? at);
     else throw new Error(`a path with ${letter}: ${d}`);
   }

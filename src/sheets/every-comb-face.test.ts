@@ -51,8 +51,7 @@ function readFace(svg: string): ReadonlyMap<Content, number> {
     const outline = name === 'path' ? (flatten(/ d="([^"]*)"/.exec(drawn)?.[1] ?? '', 40)[0] ?? []) : [];
     return {
       kind,
-      covers: ([x, y]: Spot) =>
-        name === 'path' ? inside(outline, [x, y]) : ((x - cx) / rx) ** 2 + ((y - cy) / ry) ** 2 <= 1,
+      covers: ([x, y]: Spot) => (name === 'path' ? inside(outline, [x, y]) : ((x - cx) / rx) ** 2 + ((y - cy) / ry) ** 2 <= 1),
     };
   });
   const counts = new Map<Content, number>();

@@ -90,13 +90,8 @@ test('D4 areas read back from a strip agree with the shares within one part in a
       for (const bar of combs) {
         const found = drawn.get(bar.place);
         assert.ok(found !== undefined && bar.shares !== null);
-        assert.ok(
-          Math.abs(found.built - bar.built) <= 0.01 * bar.built,
-          `built ${found.built} for ${bar.built} at ${bar.place}`,
-        );
-        const near = options.lens
-          ? bar.place >= options.lens.from && bar.place <= options.lens.to
-          : options.density === 'near';
+        assert.ok(Math.abs(found.built - bar.built) <= 0.01 * bar.built, `built ${found.built} for ${bar.built} at ${bar.place}`);
+        const near = options.lens ? bar.place >= options.lens.from && bar.place <= options.lens.to : options.density === 'near';
         for (const [kind, share] of layersOf(bar.shares, near)) {
           const read = found.shares.get(kind) ?? 0;
           assert.ok(Math.abs(read - share) <= 0.01, `${kind}: ${read} for ${share}`);

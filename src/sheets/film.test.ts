@@ -72,9 +72,7 @@ test('D6 a comb is one thread from its place in a strip to its place in the next
   const at = (place: number) => middleOf(edges, place);
   const near = (found: readonly (readonly [number, number])[], wanted: readonly (readonly [number, number])[]) => {
     assert.equal(found.length, wanted.length);
-    found.forEach(([x, y], i) =>
-      assert.ok(Math.hypot(x - (wanted[i]?.[0] ?? 0), y - (wanted[i]?.[1] ?? 0)) < 0.05, `${x} ${y}`),
-    );
+    found.forEach(([x, y], i) => assert.ok(Math.hypot(x - (wanted[i]?.[0] ?? 0), y - (wanted[i]?.[1] ?? 0)) < 0.05, `${x} ${y}`));
   };
   near(ends(svg, 'still'), [[at(3), at(3)]]);
   near(ends(svg, 'moving'), [
@@ -91,9 +89,7 @@ test('D6 time runs down: strips stand in the order given, each under the last, w
       days.map((day) => frame(day, four)),
       options(828, { spacing }),
     );
-    const tops = [...svg.matchAll(/class="frame" transform="translate\(\S+ (\S+)\)"/g)].map((found) =>
-      Number(found[1]),
-    );
+    const tops = [...svg.matchAll(/class="frame" transform="translate\(\S+ (\S+)\)"/g)].map((found) => Number(found[1]));
     assert.equal(tops.length, 3);
     const [first = 0, second = 0, third = 0] = tops;
     assert.ok(second >= first + 64 && third >= second + 64, tops.join());
@@ -111,9 +107,7 @@ test('D6 a swarm, a split, a union and an end each draw a branch of their own; o
     { kind: 'took in', from: 'y' },
     { kind: 'ended', how: 'united' },
   ];
-  const drawn = events.map((event) =>
-    film([frame('2014-05-01', four), frame('2014-05-09', four, event)], options(360)),
-  );
+  const drawn = events.map((event) => film([frame('2014-05-01', four), frame('2014-05-09', four, event)], options(360)));
   for (const svg of drawn) assert.match(svg, /class="branch"/);
   assert.equal(
     new Set(drawn.map((svg) => /<(?:g|path) class="branch".*?(?=<g class="frame")/.exec(svg)?.[0])).size,

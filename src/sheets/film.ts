@@ -47,13 +47,7 @@ export function film(strips: readonly FilmStrip[], options: FilmOptions): string
   strips.forEach((item, i) => {
     y += gapAbove(item, before?.day ?? null, options, wide);
     const last = i === strips.length - 1;
-    const hung = hang(
-      item.frame,
-      { ...options, width, height: options.frameHeight + (last ? footPx - 4 : 0) },
-      x,
-      y,
-      last,
-    );
+    const hung = hang(item.frame, { ...options, width, height: options.frameHeight + (last ? footPx - 4 : 0) }, x, y, last);
     marks.push(...hung.body.marks);
     const group = element('g', { class: 'frame', transform: `translate(${px(x)} ${px(y)})` }, hung.body.markup);
     drawn +=
@@ -72,20 +66,12 @@ function gapAbove(item: FilmStrip, before: Day | null, options: FilmOptions, wid
   const branches = branchOf(item.frame.event) !== null;
   const size = options.textSize ?? usualText;
   const least = (before === null ? 2 : gapPx) + (wide ? 0 : before === null ? size + 2 : size - 6);
-  const gap = branches
-    ? Math.max(least, branchHeight + (wide ? 0 : size + 2))
-    : least + (wide && item.note !== null ? 6 : 0);
+  const gap = branches ? Math.max(least, branchHeight + (wide ? 0 : size + 2)) : least + (wide && item.note !== null ? 6 : 0);
   if (before === null || options.spacing !== 'date') return gap;
   return gap + Math.min(mostExtraPx, Math.max(0, daysBetween(before, item.frame.day)) * perDayPx);
 }
 
-function hang(
-  frame: FilmFrame,
-  options: FilmOptions & { height: number },
-  x: number,
-  y: number,
-  numbers: boolean,
-): Hung {
+function hang(frame: FilmFrame, options: FilmOptions & { height: number }, x: number, y: number, numbers: boolean): Hung {
   const from = options.bayFrom ?? 1;
   const density = densityFor(options.width, options.hiveBars);
   const bay = { from, to: Math.max(from, frame.follower) };

@@ -3,18 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { contents } from '../hive/contents.ts';
 import { drawnFaults, faultOf, flatten, idFaults, type Spot } from './drawn.contract.ts';
-import {
-  farKinds,
-  inks,
-  type Kind,
-  kindOfFill,
-  kinds,
-  markDefs,
-  markFill,
-  marks,
-  markSample,
-  sharedDefs,
-} from './marks.ts';
+import { farKinds, inks, type Kind, kindOfFill, kinds, markDefs, markFill, marks, markSample, sharedDefs } from './marks.ts';
 import { cellStates, queenCell } from './small-marks.ts';
 import { themes } from './themes.ts';
 
@@ -96,8 +85,7 @@ test('D3 the sprite holds every kind in every ink once, is well formed, and name
   assert.equal(faultOf(sprite), null);
   assert.deepEqual(drawnFaults(sprite), []);
   assert.deepEqual(idFaults(sprite), []);
-  for (const ink of inks)
-    for (const kind of kinds) assert.ok(sprite.includes(`id="${markFill('fm', kind, ink).slice(5, -1)}"`));
+  for (const ink of inks) for (const kind of kinds) assert.ok(sprite.includes(`id="${markFill('fm', kind, ink).slice(5, -1)}"`));
   assert.ok(sprite.length < 24_000, `${sprite.length}`);
 });
 

@@ -46,8 +46,7 @@ function staggered(width: number, height: number, d: string): string {
 function moved(d: string, dx: number, dy: number): string {
   return d.replace(/([MLHVQC])([^MLHVQC]*)/g, (_all, letter: string, rest: string) => {
     const at = (rest.match(/-?\d*\.?\d+/g) ?? []).map(Number);
-    const shift = (value: number, i: number) =>
-      letter === 'V' || (letter !== 'H' && i % 2 === 1) ? value + dy : value + dx;
+    const shift = (value: number, i: number) => (letter === 'V' || (letter !== 'H' && i % 2 === 1) ? value + dy : value + dx);
     return letter + at.map((value, i) => px(shift(value, i))).join(' ');
   });
 }

@@ -29,10 +29,7 @@ export interface BlankNames {
   readonly closing: string;
 }
 
-export type BlankOptions = Omit<
-  StripOptions,
-  'density' | 'width' | 'height' | 'label' | 'prefix' | 'hiveBars' | 'bay'
-> & {
+export type BlankOptions = Omit<StripOptions, 'density' | 'width' | 'height' | 'label' | 'prefix' | 'hiveBars' | 'bay'> & {
   readonly size: PaperSize;
   /** Language of the page's words. */
   readonly language: string;
@@ -42,11 +39,7 @@ export type BlankOptions = Omit<
 const insidePx: Readonly<Record<PaperSize, number>> = { A4: 702, letter: 725 };
 
 /** A whole page for print; `inside` may use the shared marks. */
-export function page(
-  title: string,
-  inside: string,
-  options: { readonly size: PaperSize; readonly language: string },
-): string {
+export function page(title: string, inside: string, options: { readonly size: PaperSize; readonly language: string }): string {
   const css = `:root{${themeCss('print')}}@page{size:${options.size} portrait;margin:12mm}${sheetCss}`;
   const sprite = element(
     'svg',
@@ -117,16 +110,7 @@ function tickBoxes(count: number): string {
 /** A blank sheet for one visit to a hive: head, the strip to draw in, a row a bar. */
 export function blankVisitSheet(hiveBars: number, names: BlankNames, options: BlankOptions): string {
   const line = (name: string) => `<span>${safe(name)} <span class="line">\u00a0</span></span>`;
-  const heads = [
-    names.place,
-    names.brood,
-    names.food,
-    names.eggs,
-    names.cells,
-    names.queen,
-    names.youngest,
-    names.signs,
-  ];
+  const heads = [names.place, names.brood, names.food, names.eggs, names.cells, names.queen, names.youngest, names.signs];
   const rows = Array.from(
     { length: hiveBars },
     (_, i) =>
@@ -176,10 +160,7 @@ export function blankStrip(hiveBars: number, label: string, options: BlankOption
     const y = (top ?? 0) + (depthOfShare(taper, (i + 1) / 8) / taper.combDepthMm) * (full ?? 0);
     return `M${width - 5.5} ${y.toFixed(2)}h${i === 3 ? -9 : -5}`;
   });
-  return drawn.replace(
-    /<\/svg>$/,
-    `${element('path', { d: eighths.join(''), stroke: 'var(--ink)', fill: 'none' })}</svg>`,
-  );
+  return drawn.replace(/<\/svg>$/, `${element('path', { d: eighths.join(''), stroke: 'var(--ink)', fill: 'none' })}</svg>`);
 }
 
 /** The sheet of one hive: its strip as last known and lines of text beneath, ready to be hung in the shed. */
@@ -189,9 +170,5 @@ export function hiveSheet(
   lines: readonly string[],
   options: { readonly size: PaperSize; readonly language: string },
 ): string {
-  return page(
-    title,
-    `<h1>${safe(title)}</h1>${stripSvg}${lines.map((text) => `<p>${safe(text)}</p>`).join('')}`,
-    options,
-  );
+  return page(title, `<h1>${safe(title)}</h1>${stripSvg}${lines.map((text) => `<p>${safe(text)}</p>`).join('')}`, options);
 }

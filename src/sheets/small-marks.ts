@@ -90,7 +90,6 @@ export function followerBoard(x: number, top: number, width: number, bottom: num
   const grain =
     `M${px(x + third)} ${px(top + 2)}v${px(length * 0.44)}q${px(third * 0.7)} 3 0 6V${px(bottom - 2)}` +
     `M${px(x + 2 * third)} ${px(top + length * 0.3)}V${px(bottom - 2)}`;
-  const lines =
-    width < 3 ? '' : element('path', { d: grain, fill: 'none', stroke: 'var(--ink)', 'stroke-width': 'var(--fine)' });
+  const lines = width < 3 ? '' : element('path', { d: grain, fill: 'none', stroke: 'var(--ink)', 'stroke-width': 'var(--fine)' });
   return element('g', { class: 'board' }, wood + lines);
 }

@@ -48,8 +48,7 @@ export function tops(bars: readonly BarView[], frame: Frame): string {
     else if (bar.ink === 'seen') paths.seen += box;
     else paths.worked += box;
   }
-  const one = (d: string, look: Readonly<Record<string, string | null>>) =>
-    d === '' ? '' : element('path', { d, ...look });
+  const one = (d: string, look: Readonly<Record<string, string | null>>) => (d === '' ? '' : element('path', { d, ...look }));
   return (
     one(paths.other, { fill: 'none', stroke: 'var(--hair)', 'stroke-width': 'var(--fine)' }) +
     one(paths.bare, { fill: 'var(--wood)', stroke: 'var(--ink)', 'stroke-width': 'var(--fine)' }) +
@@ -81,21 +80,15 @@ export function numbers(bars: readonly BarView[], frame: Frame): string {
   const size = frame.options.textSize ?? usualText;
   const hasLens = lens !== undefined && lens !== null;
   const all = widthOf(frame.edges, bars[0]?.place ?? 1) >= 1.9 * size;
-  const asked = (place: number) =>
-    hasLens ? place >= lens.from && place <= lens.to : all || place % 5 === 0 || place === 1;
+  const asked = (place: number) => (hasLens ? place >= lens.from && place <= lens.to : all || place % 5 === 0 || place === 1);
   let texts = '';
   let last = Number.NEGATIVE_INFINITY;
   for (let place = 1; place <= hiveBars; place += 1) {
     const x = middleOf(frame.edges, place);
-    const room =
-      x - last >= 1.3 * size && (current === undefined || Math.abs(middleOf(frame.edges, current) - x) >= 1.3 * size);
+    const room = x - last >= 1.3 * size && (current === undefined || Math.abs(middleOf(frame.edges, current) - x) >= 1.3 * size);
     if (place !== current && !(asked(place) && room)) continue;
     last = x;
-    texts += element(
-      'text',
-      { x, y: frame.floor + size + 0.5, 'font-weight': place === current ? 700 : null },
-      String(place),
-    );
+    texts += element('text', { x, y: frame.floor + size + 0.5, 'font-weight': place === current ? 700 : null }, String(place));
   }
   return element('g', { class: 'places', 'font-size': size, 'text-anchor': 'middle', fill: 'var(--ink)' }, texts);
 }

@@ -67,9 +67,5 @@ test('D4 a strip with every ink, mark and lens is drawn as it was when last look
   });
   const now = `${withTheme(svg, 'paper')}\n`;
   if (process.env['FESTOON_KEEP'] === '1') writeFileSync(kept, now);
-  assert.equal(
-    now,
-    readFileSync(kept, 'utf8'),
-    'look at build/gallery.html; when it is better, run once with FESTOON_KEEP=1',
-  );
+  assert.equal(now, readFileSync(kept, 'utf8'), 'look at build/gallery.html; when it is better, run once with FESTOON_KEEP=1');
 });

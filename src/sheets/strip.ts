@@ -60,22 +60,12 @@ export function stripBody(bars: readonly BarView[], options: StripOptions): Stri
     bees[isLarge(frame, bar.place) ? 'large' : 'small'] += beeEdge(bar, hung.bottom, frame);
     above += onTop(bar, hung.bottom, frame);
   }
-  const combs = Object.entries(drawn).map(([ink, markup]) =>
-    markup === '' ? '' : element('g', edgeOf(ink as Ink), markup),
-  );
-  const edges =
-    (bees.large === '' ? '' : beads(bees.large, 2.3, 1.4)) + (bees.small === '' ? '' : beads(bees.small, 1.5, 1.5));
+  const combs = Object.entries(drawn).map(([ink, markup]) => (markup === '' ? '' : element('g', edgeOf(ink as Ink), markup)));
+  const edges = (bees.large === '' ? '' : beads(bees.large, 2.3, 1.4)) + (bees.small === '' ? '' : beads(bees.small, 1.5, 1.5));
   const markup = element(
     'g',
     { 'data-top': frame.combTop, 'data-full': frame.taper.combDepthMm * frame.scale },
-    trough(frame) +
-      tops(bars, frame) +
-      combs.join('') +
-      edges +
-      boards(frame) +
-      above +
-      numbers(bars, frame) +
-      pointer(frame),
+    trough(frame) + tops(bars, frame) + combs.join('') + edges + boards(frame) + above + numbers(bars, frame) + pointer(frame),
   );
   return { markup, marks, edges: frame.edges, barTop: frame.barTop, floor: frame.floor, bottoms };
 }
@@ -118,10 +108,7 @@ function comb(bar: BarView, frame: Frame, marks: MarkKey[]): Hanging {
 }
 
 /** Shares in the order they are drawn, from the top; in the far density summed to four kinds. */
-export function layersOf(
-  shares: Readonly<Record<Content, number>>,
-  near: boolean,
-): readonly (readonly [Kind, number])[] {
+export function layersOf(shares: Readonly<Record<Content, number>>, near: boolean): readonly (readonly [Kind, number])[] {
   if (near) return layerOrder.map((content) => [content, shares[content]] as const);
   const sums = { food: 0, capped: 0, open: 0, vacant: 0 };
   for (const content of contents) sums[farKindOf[content]] += shares[content];
@@ -154,7 +141,6 @@ function onTop(bar: BarView, bottom: number, frame: Frame): string {
   shown.forEach((state, i) => {
     markup += queenCell(state, middle + (i - (shown.length - 1) / 2) * 10 * size, y, size);
   });
-  if (bar.queenSeen)
-    markup += queenMark(middle, frame.combTop + Math.min(12, (bottom - frame.combTop) / 2), large ? 1 : 0.75);
+  if (bar.queenSeen) markup += queenMark(middle, frame.combTop + Math.min(12, (bottom - frame.combTop) / 2), large ? 1 : 0.75);
   return markup;
 }

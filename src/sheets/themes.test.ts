@@ -42,10 +42,7 @@ test('D1 brood grows warmer as it ages and food as it ripens, in both coloured t
   for (const name of ['paper', 'dusk'] as const) {
     const all = themes[name].colours;
     const brood = [all.egg, all.larva, all.sealed, all.emerging].map(warmth);
-    assert.ok(
-      Math.max(brood[0] ?? 0, brood[1] ?? 0) < 0 && (brood[2] ?? 0) > 0,
-      `${name}: open brood is cool, sealed warm`,
-    );
+    assert.ok(Math.max(brood[0] ?? 0, brood[1] ?? 0) < 0 && (brood[2] ?? 0) > 0, `${name}: open brood is cool, sealed warm`);
     assert.ok((brood[3] ?? 0) > (brood[2] ?? 0), `${name}: emerging is the warmest`);
     assert.ok(warmth(all.nectar) < warmth(all.honey), `${name}: ripe is warmer than wet`);
   }
@@ -61,8 +58,7 @@ test('D2 what is worked out is drawn finer than what is seen, in every theme', (
 test('D1 a theme is one list of custom properties, and a picture can carry it outside a page', () => {
   for (const name of themeNames) {
     const css = themeCss(name);
-    for (const colour of colours)
-      assert.ok(css.includes(`--${colour}:${themes[name].colours[colour]};`), `${name} ${colour}`);
+    for (const colour of colours) assert.ok(css.includes(`--${colour}:${themes[name].colours[colour]};`), `${name} ${colour}`);
   }
   const alone = withTheme('<svg class="a"><path/></svg>', 'dusk');
   assert.match(alone, /^<svg class="a"><style>:root\{color-scheme:dark;.*<\/style><path\/><\/svg>$/);

@@ -29,10 +29,7 @@ const heavy: Readonly<Record<Weight, number>> = { mark: 0.95, fine: 0.6, edge: 1
 
 function oneInk(ink: string, ground: string): Readonly<Record<Colour, string>> {
   const inks: readonly Colour[] = ['ink', 'soft', 'hair', 'act', 'warn'];
-  return Object.fromEntries(colours.map((name) => [name, inks.includes(name) ? ink : ground])) as Record<
-    Colour,
-    string
-  >;
+  return Object.fromEntries(colours.map((name) => [name, inks.includes(name) ? ink : ground])) as Record<Colour, string>;
 }
 
 export const themes: Readonly<Record<ThemeName, Theme>> = {

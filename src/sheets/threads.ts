@@ -46,9 +46,7 @@ export function threads(above: Hung, below: Hung, left: readonly string[] = []):
     d === ''
       ? ''
       : element('path', { class: kind, d, fill: 'none', stroke: `var(--${ink})`, 'stroke-width': `var(--${weight})` });
-  return (
-    line('still', still, 'soft', 'fine') + line('ended', ended, 'ink', 'edge') + line('moving', moving, 'ink', 'edge')
-  );
+  return line('still', still, 'soft', 'fine') + line('ended', ended, 'ink', 'edge') + line('moving', moving, 'ink', 'edge');
 }
 
 export type Branch = 'swarm out' | 'swarm in' | 'bundle out' | 'bundle in' | 'end';

@@ -43,9 +43,7 @@ function typedFaults(entry: Entry, path: string, typed: Typed | null, celsius: n
   if (typed === null) return [];
   if (celsius === null) return [issue(entry, 'unit-does-not-fit', `${path}.unit`, typed.unit, 'degC or degF')];
   if (celsius >= coldest && celsius <= hottest) return [];
-  return [
-    issue(entry, 'temperature-impossible', `${path}.value`, typed.value, `between ${coldest} and ${hottest} degC`),
-  ];
+  return [issue(entry, 'temperature-impossible', `${path}.value`, typed.value, `between ${coldest} and ${hottest} degC`)];
 }
 
 function issue(entry: Entry, code: string, path: string, found: unknown, expected: string): Issue {

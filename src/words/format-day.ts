@@ -46,7 +46,5 @@ function sameYear(day: Day, manner: Manner): boolean {
 function sayDay(day: Day, withYear: boolean, manner: Manner): string {
   const date = String(Number(day.slice(8)));
   const month = fill(`month.${Number(day.slice(5, 7))}` as TextKey, {}, manner);
-  return withYear
-    ? fill('day.year', { date, month, year: day.slice(0, 4) }, manner)
-    : fill('day.plain', { date, month }, manner);
+  return withYear ? fill('day.year', { date, month, year: day.slice(0, 4) }, manner) : fill('day.plain', { date, month }, manner);
 }

@@ -24,12 +24,7 @@ export function slotText(value: SlotValue, form: string | null, manner: Manner):
     case 'number':
       return formatNumber(value.value, form === 'bare' ? 'none' : measureOf(value.unit), isExact(value.cite), manner);
     case 'range':
-      return (form === 'ends' ? formatEnds : formatRange)(
-        value.range,
-        measureOf(value.unit),
-        isExact(value.cite),
-        manner,
-      );
+      return (form === 'ends' ? formatEnds : formatRange)(value.range, measureOf(value.unit), isExact(value.cite), manner);
     case 'day':
       return form === 'weekday' ? formatWeekday(value.day, manner) : formatDay(value.day, manner);
     case 'window':

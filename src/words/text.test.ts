@@ -54,10 +54,7 @@ test('Wd4 numbers have two significant figures unless counted or weighed', () =>
 });
 
 test('Wd4 a range is said with its ends on the scale of its likely value', () => {
-  assert.equal(
-    formatRange({ low: 17_900, likely: 20_840, high: 25_300 }, 'none', false, today),
-    '21 thousand (18 to 25)',
-  );
+  assert.equal(formatRange({ low: 17_900, likely: 20_840, high: 25_300 }, 'none', false, today), '21 thousand (18 to 25)');
   assert.equal(formatRange({ low: 6.51, likely: 8.23, high: 10.04 }, 'kg', false, today), '8.2 kg (6.5 to 10)');
   assert.equal(formatRange({ low: 8, likely: 8, high: 8 }, 'kg', false, today), '8 kg');
   assert.equal(formatEnds({ low: 905, likely: 1100, high: 1290 }, 'none', false, today), '910 to 1,300');
@@ -110,9 +107,7 @@ test('Wd8 an issue is said by its code, or with path, found and expected', () =>
 
 test('Wd8 every code with a sentence of its own can be said with the facts of an issue alone', () => {
   const facts = { path: 'faces.0.brood8', found: 'what was there', expected: 'what should be', entry: 'abc' };
-  const codes = Object.keys(english).filter(
-    (key) => key.startsWith('issue.') && !/\.(other|at-entry|whole)$/.test(key),
-  );
+  const codes = Object.keys(english).filter((key) => key.startsWith('issue.') && !/\.(other|at-entry|whole)$/.test(key));
   assert.ok(codes.length > 40);
   for (const key of codes) {
     const said = issueText({ code: key.slice('issue.'.length), ...facts });

@@ -15,11 +15,7 @@ export type { TextKey } from './catalogue.ts';
 export type { SlotValue } from './slot.ts';
 
 /** The text of a key. Slots are ready texts, plain numbers, or cited slots of an advice. */
-export function text(
-  key: TextKey,
-  slots: Readonly<Record<string, SlotValue>> = {},
-  manner: Manner = plainManner,
-): string {
+export function text(key: TextKey, slots: Readonly<Record<string, SlotValue>> = {}, manner: Manner = plainManner): string {
   const template = templateOf(key, manner);
   checkSlots(key, template, slots);
   return pieces(template)

@@ -20,7 +20,14 @@ export interface ServerBench {
 
 export async function benchServer(count = 100_000): Promise<ServerBench> {
   const folder = mkdtempSync(join(tmpdir(), 'festoon-bench-'));
-  const started = await startServer({ port: 0, host: '127.0.0.1', dataDir: folder, staticDir: folder, version: 'bench', kinds: allKinds });
+  const started = await startServer({
+    port: 0,
+    host: '127.0.0.1',
+    dataDir: folder,
+    staticDir: folder,
+    version: 'bench',
+    kinds: allKinds,
+  });
   if (!started.ok) throw new Error(JSON.stringify(started.issues));
   const { url } = started.value;
   const own = readFileSync('examples/ferry-road.jsonl', 'utf8')

@@ -30,7 +30,8 @@ test('S41 the same seed throws the same dice', () => {
 
 test('S42 the second validator takes every entry of the invented yard and refuses what is wrong by its own calendar and forms', () => {
   const [good] = entries as [Entry];
-  for (const entry of entries) assert.ok(judge.envelope(entry) && judge.body(entry.kind, entry.version, entry.body) === true, entry.id);
+  for (const entry of entries)
+    assert.ok(judge.envelope(entry) && judge.body(entry.kind, entry.version, entry.body) === true, entry.id);
   for (const wrong of [
     { at: '2014-02-29' },
     { at: '2014-05-16T24:00' },

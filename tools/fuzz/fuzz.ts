@@ -42,7 +42,9 @@ export async function fuzzTheYard(seed: number, runs: number): Promise<FuzzRepor
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  const { values } = parseArgs({ options: { seed: { type: 'string', default: '1' }, runs: { type: 'string', default: '2000' } } });
+  const { values } = parseArgs({
+    options: { seed: { type: 'string', default: '1' }, runs: { type: 'string', default: '2000' } },
+  });
   const { findings, codes, ...rest } = await fuzzTheYard(Number(values.seed), Number(values.runs));
   console.log(JSON.stringify(rest));
   console.log('refusals by code', JSON.stringify(codes));

@@ -92,7 +92,8 @@ function judgeRefused(text: string, issues: readonly Issue[], { judge, tally }: 
     (entry) => judge.envelope(entry) && judge.body(String(entry['kind']), Number(entry['version']), entry['body']) !== false,
   );
   const beyond = issues.every((issue) => beyondSchema.has(issue.code));
-  if (good && !beyond) tally.findings.push(`refused against the second validator: ${JSON.stringify(issues[0])} for ${text.slice(0, 400)}`);
+  if (good && !beyond)
+    tally.findings.push(`refused against the second validator: ${JSON.stringify(issues[0])} for ${text.slice(0, 400)}`);
 }
 
 type Loose = Readonly<Record<string, unknown>>;

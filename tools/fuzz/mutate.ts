@@ -128,7 +128,22 @@ function read(place: Mutable, key: string): unknown {
 /** The text cut, doubled, or with strange characters in it. */
 export function spoiltText(text: string, dice: Dice): string {
   const at = dice.below(text.length + 1);
-  const dirt = dice.one(['', '"', '{', ']', ',', '\\', '\u0000', '1e999', '\\ud800', '[['.repeat(20000), 'null', '\uFEFF', '\n', '-']);
+  const dirt = dice.one([
+    '',
+    '"',
+    '{',
+    ']',
+    ',',
+    '\\',
+    '\u0000',
+    '1e999',
+    '\\ud800',
+    '[['.repeat(20000),
+    'null',
+    '\uFEFF',
+    '\n',
+    '-',
+  ]);
   switch (dice.below(4)) {
     case 0:
       return text.slice(0, at);

@@ -75,7 +75,9 @@ function sender<D>(input: FuzzInput<D>, trouble: (error: unknown) => void): Send
 async function push<D>(send: Send, input: FuzzInput<D>, dice: Dice, judged: Judged): Promise<void> {
   const entries: unknown[] = Array.from({ length: 1 + dice.below(3) }, () => {
     const entry = dice.one(input.entries);
-    const fresh = dice.rarely(2) ? entry : { ...entry, id: `00000000-0000-4000-8000-${String(dice.below(1_000_000)).padStart(12, '0')}` };
+    const fresh = dice.rarely(2)
+      ? entry
+      : { ...entry, id: `00000000-0000-4000-8000-${String(dice.below(1_000_000)).padStart(12, '0')}` };
     return dice.rarely(2) ? fresh : spoilt(fresh, dice);
   });
   const whole = JSON.stringify({ entries });
@@ -156,7 +158,8 @@ function strangeFile<D>(input: FuzzInput<D>, dice: Dice, tally: Tally): void {
   try {
     const checked = checkJournal(text, input.kinds, input.emptyDraft, { today: input.today });
     for (const fault of checked.faults) {
-      if (fault.found === '' || fault.expected === '') tally.findings.push(`a fault of a file that says nothing: ${JSON.stringify(fault)}`);
+      if (fault.found === '' || fault.expected === '')
+        tally.findings.push(`a fault of a file that says nothing: ${JSON.stringify(fault)}`);
     }
   } catch (error) {
     tally.findings.push(`reading a file threw: ${String(error)} (${String((error as Error).cause)})`);

@@ -50,9 +50,7 @@ function longLines(file: SourceFile): readonly Fault[] {
 function longFiles(file: SourceFile): readonly Fault[] {
   const lines = file.text.split('\n').length;
   if (!code.test(file.path) || lines <= longestFile) return [];
-  return [
-    { path: file.path, line: lines, what: `${lines} lines: one file, one idea; part it (at most ${longestFile})` },
-  ];
+  return [{ path: file.path, line: lines, what: `${lines} lines: one file, one idea; part it (at most ${longestFile})` }];
 }
 
 function catchAllNames(file: SourceFile): readonly Fault[] {
@@ -82,15 +80,9 @@ const room = /^src\/(numbers|figures|journal|weather|hive|colony|queens|advice|w
 
 function classesInRooms(file: SourceFile): readonly Fault[] {
   if (!room.test(file.path)) return [];
-  return each(
-    file,
-    (line) => /^(export )?(abstract )?class \w/.test(line),
-    'rooms have records and functions, no classes',
-  );
+  return each(file, (line) => /^(export )?(abstract )?class \w/.test(line), 'rooms have records and functions, no classes');
 }
 
 function each(file: SourceFile, wrong: (line: string) => boolean, what: string): readonly Fault[] {
-  return file.text
-    .split('\n')
-    .flatMap((line, index) => (wrong(line) ? [{ path: file.path, line: index + 1, what }] : []));
+  return file.text.split('\n').flatMap((line, index) => (wrong(line) ? [{ path: file.path, line: index + 1, what }] : []));
 }

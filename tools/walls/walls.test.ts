@@ -17,17 +17,7 @@ interface Cruise {
 }
 
 function cruise(...extra: readonly string[]): Cruise {
-  const args = [
-    'depcruise',
-    'src',
-    'checks',
-    'tools',
-    '--config',
-    '.dependency-cruiser.mjs',
-    '--output-type',
-    'json',
-    ...extra,
-  ];
+  const args = ['depcruise', 'src', 'checks', 'tools', '--config', '.dependency-cruiser.mjs', '--output-type', 'json', ...extra];
   try {
     return JSON.parse(execFileSync('npx', args, { encoding: 'utf8', maxBuffer: 1 << 28 })) as Cruise;
   } catch (thrown) {
@@ -39,9 +29,7 @@ test('W1 the wall of imports saw every source file, and none breaks a rule', () 
   const listed = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', 'src'], {
     encoding: 'utf8',
   });
-  const files = listed
-    .split('\n')
-    .filter((path) => /\.tsx?$/.test(path) && !path.endsWith('.d.ts') && existsSync(path));
+  const files = listed.split('\n').filter((path) => /\.tsx?$/.test(path) && !path.endsWith('.d.ts') && existsSync(path));
   const { modules, summary } = cruise();
   const seen = new Set(modules.map((module) => module.source));
   assert.ok(files.length > 60, `only ${files.length} source files listed`);

@@ -28,9 +28,7 @@ export function wintering(world: World, start: Start, luck: Chance): Society {
   for (let i = 0; i < start.combs; i += 1) {
     society.combsBegun += 1;
     const drone = i > 2 && i < 8 ? luck.between(0.04, 0.16) : luck.between(0, 0.05);
-    society.combs.push(
-      newComb(`${start.id}-c${society.combsBegun}`, start.from + i, luck.between(0.94, 1), drone, '2011-06-15'),
-    );
+    society.combs.push(newComb(`${start.id}-c${society.combsBegun}`, start.from + i, luck.between(0.94, 1), drone, '2011-06-15'));
   }
   const weights = row(society).map((_, i) => 0.25 + 0.75 * Math.min(1, Math.abs(i - 3) / 4) + luck.between(0, 0.2));
   const all = weights.reduce((a, b) => a + b, 0);

@@ -52,8 +52,7 @@ function foodEighths(visit: CaseVisit): number {
 /** In a yard near flowering trees the food grows from mid-May to early July, and shrinks from October to April. */
 function flow(file: CaseFile): readonly Doubt[] {
   const whole = file.visits.filter((visit) => visit.whole);
-  const near = (from: Day, to: Day): CaseVisit | undefined =>
-    whole.find((visit) => visit.day >= from && visit.day <= to);
+  const near = (from: Day, to: Day): CaseVisit | undefined => whole.find((visit) => visit.day >= from && visit.day <= to);
   const taken = (from: CaseVisit, to: CaseVisit): boolean =>
     file.visits.some((visit) => visit.day >= from.day && visit.day <= to.day && visit.body.taken.length > 0);
   const may = near('2013-05-06', '2013-05-25');
@@ -85,33 +84,28 @@ function strength(file: CaseFile): readonly Doubt[] {
   return file.visits.flatMap((visit) => {
     const [least, most] = barsByMonth[visit.day.slice(5, 7)] ?? [0, 12];
     const bars = visit.body.beesBars;
-    return bars !== null && (bars < least || bars > most)
-      ? [doubt('strength out of range', visit, `${bars} bars of bees`)]
-      : [];
+    return bars !== null && (bars < least || bars > most) ? [doubt('strength out of range', visit, `${bars} bars of bees`)] : [];
   });
 }
 
 /** Bees come from sealed brood alone: no more than were there, and half again, and the brood that could emerge since. */
 function newBees(file: CaseFile): readonly Doubt[] {
-  return pairs(
-    { ...file, visits: file.visits.filter((visit) => visit.whole && visit.body.beesBars !== null) },
-    25,
-  ).flatMap(({ before, after }) => {
-    const could = 1.5 * (before.body.beesBars ?? 0) * beesOfBar + 0.9 * broodCellsSeen(before) + 1500;
-    const are = (after.body.beesBars ?? 0) * beesOfBar;
-    return are > could
-      ? [doubt('bees from nowhere', after, `${Math.round(are)} bees, at most ${Math.round(could)} could be`)]
-      : [];
-  });
+  return pairs({ ...file, visits: file.visits.filter((visit) => visit.whole && visit.body.beesBars !== null) }, 25).flatMap(
+    ({ before, after }) => {
+      const could = 1.5 * (before.body.beesBars ?? 0) * beesOfBar + 0.9 * broodCellsSeen(before) + 1500;
+      const are = (after.body.beesBars ?? 0) * beesOfBar;
+      return are > could
+        ? [doubt('bees from nowhere', after, `${Math.round(are)} bees, at most ${Math.round(could)} could be`)]
+        : [];
+    },
+  );
 }
 
 function afterEnd(file: CaseFile): readonly Doubt[] {
   const { ended } = file;
   return ended === null
     ? []
-    : file.visits
-        .filter((visit) => visit.day > ended)
-        .map((visit) => doubt('visit after the end', visit, `ended ${ended}`));
+    : file.visits.filter((visit) => visit.day > ended).map((visit) => doubt('visit after the end', visit, `ended ${ended}`));
 }
 
 /** Wax stays: a comb that was built is not smaller at the next look, beyond what an eye may err. */
@@ -139,8 +133,7 @@ function cold(journal: readonly Entry[]): readonly Doubt[] {
     .filter((e) => e.kind === 'visit')
     .flatMap((e) => {
       const high = typed.get(e.at.slice(0, 10));
-      const degF =
-        high === undefined || high === null ? null : high.unit === 'degF' ? high.value : high.value * 1.8 + 32;
+      const degF = high === undefined || high === null ? null : high.unit === 'degF' ? high.value : high.value * 1.8 + 32;
       return degF !== null && degF >= 56
         ? []
         : [{ code: 'opened in the cold' as const, entry: e.id, day: e.at.slice(0, 10), found: `${degF ?? 'no'} degF` }];

@@ -73,8 +73,7 @@ export function mainSheets(visit: CaseVisit): readonly Sheet[] {
 }
 
 function caseOf(entries: readonly Entry[], colony: string, sheets: ReadonlyMap<string, readonly Sheet[]>): CaseFile {
-  const of = (kind: string, key: string): readonly Entry[] =>
-    ofKind(entries, kind).filter((e) => text(e, key) === colony);
+  const of = (kind: string, key: string): readonly Entry[] => ofKind(entries, kind).filter((e) => text(e, key) === colony);
   const hived = of('swarm', 'child').find((e) => text(e, 'what') === 'hived');
   const left = of('swarm', 'from').filter((e) => ['left', 'hived'].includes(text(e, 'what')));
   const ended = of('colony-ended', 'colony')[0];
@@ -110,9 +109,7 @@ function queenOf(entry: Entry): QueenEvent {
 
 function settled(journal: readonly Entry[]): readonly Entry[] {
   const struck = new Set(ofKind(journal, 'void').map((e) => e.corrects));
-  const newest = new Map(
-    ofKind(journal, 'correction').map((e) => [e.corrects, e.body as { body?: unknown; at?: string }]),
-  );
+  const newest = new Map(ofKind(journal, 'correction').map((e) => [e.corrects, e.body as { body?: unknown; at?: string }]));
   return journal
     .filter((e) => !struck.has(e.id))
     .map((e) => {

@@ -51,9 +51,7 @@ test('Y2 the journal folds without a fault, a conflict or an entry that is not u
   const folded = foldJournal(journal, allKinds, emptyColonies);
   assert.deepEqual(folded.faults, []);
   assert.deepEqual([folded.conflicts.length, folded.notUnderstood.length], [0, 0]);
-  const living = [...folded.draft.colonies.values()]
-    .filter((colony) => colony.ended === null)
-    .map((colony) => colony.name);
+  const living = [...folded.draft.colonies.values()].filter((colony) => colony.ended === null).map((colony) => colony.name);
   assert.deepEqual(living.sort(), ['Alder', 'Birch', 'Hazel', 'Linden', 'Linden back', 'Rowan', 'Willow']);
 });
 
@@ -87,8 +85,7 @@ test('Y3 it holds one each of what a yard goes through', () => {
     assert.ok(of(kind).length > 0, kind);
   }
   const ends = of('reign').map((e) => (e.body as { change: { how: string } }).change.how);
-  for (const how of ['removed', 'lost', 'left with a swarm', 'introduced', 'raised here'])
-    assert.ok(ends.includes(how), how);
+  for (const how of ['removed', 'lost', 'left with a swarm', 'introduced', 'raised here']) assert.ok(ends.includes(how), how);
   const writers = new Set(of('reading').map((e) => e.by));
   assert.equal(writers.size, 3);
   for (const kind of ['usual', 'first of the year', 'glance', 'after a swarm'])
@@ -101,9 +98,7 @@ test('Y3 it holds one each of what a yard goes through', () => {
   );
   for (const level of ['note', 'ask', 'stop'] as const) assert.ok(levels.has(level), level);
   assert.ok(
-    visits.some(
-      (visit) => readings.filter((reading) => reading.visit === visit.visit).length < (visit.barsCounted ?? 0) - 2,
-    ),
+    visits.some((visit) => readings.filter((reading) => reading.visit === visit.visit).length < (visit.barsCounted ?? 0) - 2),
     'bars not opened',
   );
 });

@@ -15,14 +15,10 @@ export function afterHiving(file: CaseFile): readonly Doubt[] {
     const first: Readonly<Record<string, number>> = { egg: 0, 'young larva': 3, larva: 5, sealed: 8, none: 0 };
     const early = visit.sheets.filter(
       (sheet) =>
-        (first[sheet.body.youngest ?? 'none'] ?? 0) > days ||
-        (days < 9 && sheet.body.faces.some((f) => (f.drone8 ?? 0) > 0)),
+        (first[sheet.body.youngest ?? 'none'] ?? 0) > days || (days < 9 && sheet.body.faces.some((f) => (f.drone8 ?? 0) > 0)),
     );
     const wax =
-      mainSheets(visit).reduce(
-        (all, sheet) => all + (sheet.body.built8 ?? (sheet.body.combClass === 'bare' ? 0 : 8)),
-        0,
-      ) / 8;
+      mainSheets(visit).reduce((all, sheet) => all + (sheet.body.built8 ?? (sheet.body.combClass === 'bare' ? 0 : 8)), 0) / 8;
     return [
       ...early.map((sheet) =>
         doubt('stage too early after hiving', sheet, `${sheet.body.youngest ?? ''} ${days} days after hiving`),
@@ -55,11 +51,8 @@ export function withoutQueen(file: CaseFile): readonly Doubt[] {
 export function outlives(file: CaseFile): readonly Doubt[] {
   return file.visits.flatMap((visit) => {
     const gone = lastGone(file, visit.day);
-    if (gone === null || !visit.whole || file.disturbed.some((day) => day >= gone.event.latest && day < visit.day))
-      return [];
-    const raised = file.queens.some(
-      (one) => one.what === 'raised' && one.day >= gone.event.latest && one.day <= visit.day,
-    );
+    if (gone === null || !visit.whole || file.disturbed.some((day) => day >= gone.event.latest && day < visit.day)) return [];
+    const raised = file.queens.some((one) => one.what === 'raised' && one.day >= gone.event.latest && one.day <= visit.day);
     const before = file.visits
       .filter((one) => one.whole && one.day <= gone.event.latest && daysBetween(one.day, gone.event.latest) < 15)
       .at(-1);
@@ -104,9 +97,7 @@ export function season(file: CaseFile): readonly Doubt[] {
     (visit) => ['11', '12', '01', '02'].includes(visit.day.slice(5, 7)) && broodCellsSeen(visit) > 3000,
   );
   doubts.push(
-    ...winter.map((visit) =>
-      doubt('brood out of season', visit, `${Math.round(broodCellsSeen(visit))} cells in winter`),
-    ),
+    ...winter.map((visit) => doubt('brood out of season', visit, `${Math.round(broodCellsSeen(visit))} cells in winter`)),
   );
   const steady = file.hivedAsSwarm === null && file.swarmsLeft.length === 0 && file.disturbed.length === 0;
   const year = file.visits.filter((visit) => visit.whole && visit.day < '2014-01-01');

@@ -20,8 +20,7 @@ export function cellOrder(file: CaseFile): readonly Doubt[] {
       before.whole &&
       before.sheets.some((sheet) => sheet.body.cellsLooked !== 'not looked');
     const doubts: Doubt[] = [];
-    if (is.emerged > 0 && none)
-      doubts.push(doubt('cells out of order', after, `emerged ${days} days after none was there`));
+    if (is.emerged > 0 && none) doubts.push(doubt('cells out of order', after, `emerged ${days} days after none was there`));
     if (is.emerged > 0 && was.open > 0 && was.sealed === 0 && days < 6)
       doubts.push(doubt('cells out of order', after, `open, and emerged ${days} days later`));
     if (was.open > 2 && was.sealed === 0 && is.open >= was.open && is.sealed === 0 && days > 6)

@@ -35,8 +35,7 @@ export const fates2013: readonly Fate[] = [
   },
   {
     day: '2013-06-30',
-    does: (yard) =>
-      newQueenFound(yard, 'Linden back', 'Linden back 2013', '2013-06-30', ['2013-06-02', '2013-06-06'], null),
+    does: (yard) => newQueenFound(yard, 'Linden back', 'Linden back 2013', '2013-06-30', ['2013-06-02', '2013-06-06'], null),
   },
   { day: '2013-05-22', does: hazelPrepares },
   {
@@ -48,13 +47,11 @@ export const fates2013: readonly Fate[] = [
   { day: '2013-06-02', does: hazelSwarms },
   {
     day: '2013-06-04',
-    does: (yard) =>
-      void goTo(yard, 'Hazel', { kind: 'after a swarm', clock: at('2013-06-04', 12), brushed: true, room: 'none' }),
+    does: (yard) => void goTo(yard, 'Hazel', { kind: 'after a swarm', clock: at('2013-06-04', 12), brushed: true, room: 'none' }),
   },
   {
     day: '2013-06-05',
-    does: (yard) =>
-      void goTo(yard, 'Hazel swarm', { kind: 'glance', clock: at('2013-06-05', 17), straight: 'straight' }),
+    does: (yard) => void goTo(yard, 'Hazel swarm', { kind: 'glance', clock: at('2013-06-05', 17), straight: 'straight' }),
   },
   {
     day: '2013-06-24',

@@ -8,18 +8,7 @@ import { combBrood, combFood } from './comb.ts';
 import { type Fate, goTo, type Plan } from './go.ts';
 import { placing } from './keeper.ts';
 import { row } from './society.ts';
-import {
-  at,
-  around,
-  chargeOf,
-  feed,
-  lookFromOutside,
-  takeCharge,
-  writeBay,
-  writeNote,
-  writeReign,
-  type Yard,
-} from './yard.ts';
+import { at, around, chargeOf, feed, lookFromOutside, takeCharge, writeBay, writeNote, writeReign, type Yard } from './yard.ts';
 
 const usual = (name: string, day: string, hour: number, minute: number, more: Partial<Plan> = {}): Fate => ({
   day,
@@ -231,8 +220,7 @@ function rowanHived(yard: Yard): void {
 }
 
 function hazelSwarmsAgain(yard: Yard, day: string): void {
-  if (!yard.world.happened.some((one) => one.society === 'hazel' && one.what === 'swarm left' && one.day === day))
-    return;
+  if (!yard.world.happened.some((one) => one.society === 'hazel' && one.what === 'swarm left' && one.day === day)) return;
   const clock = at(day, 12, 40);
   yard.scribe.write('swarm', clock, yard.people.helper.id, {
     what: 'left',

@@ -53,13 +53,7 @@ function people(yard: Yard): void {
   const clock = at('2013-04-07', 19);
   const by = who.keeper.id;
   scribe.write('yard', clock, by, { name: 'Ferry Road', latitude: 40.7, longitude: -74, timeZone: 'America/New_York' });
-  scribe.write(
-    'observer',
-    clock,
-    by,
-    { observer: who.keeper.id, name: 'The keeper', role: 'keeper' },
-    { label: 'keeper' },
-  );
+  scribe.write('observer', clock, by, { observer: who.keeper.id, name: 'The keeper', role: 'keeper' }, { label: 'keeper' });
   scribe.write('observer', clock, by, { observer: who.helper.id, name: 'Ines', role: 'helper' }, { label: 'helper' });
   scribe.write(
     'contact',
@@ -68,13 +62,7 @@ function people(yard: Yard): void {
     { role: 'authority', name: 'County apiary inspector', phone: '555-0100' },
     { label: 'authority' },
   );
-  scribe.write(
-    'contact',
-    clock,
-    by,
-    { role: 'mentor', name: 'Mara, plot nine', phone: '555-0143' },
-    { label: 'mentor' },
-  );
+  scribe.write('contact', clock, by, { role: 'mentor', name: 'Mara, plot nine', phone: '555-0143' }, { label: 'mentor' });
   for (const [i, name] of ['Alder', 'Birch', 'Hazel', 'Linden', 'Rowan', 'Willow'].entries()) {
     scribe.write(
       'hive',

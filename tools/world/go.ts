@@ -17,7 +17,6 @@ export function goTo(yard: Yard, name: string, plan: Plan): Visited {
   if (!charge.society.alive) throw new Error(`${name} cannot be visited on ${plan.clock.day}: it is dead`);
   writeWeather(yard, plan.clock.day);
   const done = visit(yard.scribe, charge, { by: yard.people.keeper, ...plan }, skyOf(yard, plan.clock.day), yard.seed);
-  if (plan.kind !== 'glance')
-    charge.due = nextDue(charge, plan.clock.day, chanceOf(yard.seed, `due|${name}|${plan.clock.day}`));
+  if (plan.kind !== 'glance') charge.due = nextDue(charge, plan.clock.day, chanceOf(yard.seed, `due|${name}|${plan.clock.day}`));
   return done;
 }

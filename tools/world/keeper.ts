@@ -243,12 +243,7 @@ export function bareBars(society: Society): number {
   return society.to - society.from + 1 - society.combs.filter((comb) => comb.built > 0.45).length;
 }
 
-function giveRoom(
-  scribe: Scribe,
-  charge: Charge,
-  plan: VisitPlan,
-  end: Clock,
-): { given: number[]; inserted: number | null } {
+function giveRoom(scribe: Scribe, charge: Charge, plan: VisitPlan, end: Clock): { given: number[]; inserted: number | null } {
   const society = charge.society;
   if (plan.bareAt !== undefined) {
     const at = plan.bareAt;
@@ -314,8 +309,7 @@ function sentence(
   const parts = [`${charge.name}: ${opened} of ${bars} bars read`];
   parts.push(read.queenSeen ? 'queen seen' : read.eggsSeen ? 'eggs seen, queen not' : 'no eggs seen');
   if (read.cells > 0) parts.push(`${read.cells} queen ${read.cells === 1 ? 'cell' : 'cells'}`);
-  if (did.given.length > 0)
-    parts.push(did.given.length === 1 ? 'one bare bar given' : `${did.given.length} bare bars given`);
+  if (did.given.length > 0) parts.push(did.given.length === 1 ? 'one bare bar given' : `${did.given.length} bare bars given`);
   if (did.inserted !== null) parts.push(`a bare bar hung at place ${did.inserted}`);
   if (did.taken.length > 0) parts.push('honey taken');
   return `${parts.join('; ')}.`;
@@ -325,8 +319,7 @@ function sentence(
 export function nextDue(charge: Charge, day: Day, luck: Chance): Day {
   const d = dayOfYear(day);
   const young = (charge.society.queen?.mated ?? null) === null;
-  const base =
-    d < 120 ? luck.whole(11, 14) : d < 190 ? luck.whole(10, 13) : d < 235 ? luck.whole(13, 17) : luck.whole(15, 20);
+  const base = d < 120 ? luck.whole(11, 14) : d < 190 ? luck.whole(10, 13) : d < 235 ? luck.whole(13, 17) : luck.whole(15, 20);
   return addDays(day, young && charge.society.orphaned > 0 ? Math.min(base, 9) : base);
 }
 

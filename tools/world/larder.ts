@@ -40,9 +40,7 @@ export function feedDay(society: Society, sky: SkyDay, luck: Chance): number {
 
 export function honeyKg(society: Society): number {
   return (
-    (society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + f.honey + f.nectar, 0), 0) *
-      food.perCell) /
-    1000
+    (society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + f.honey + f.nectar, 0), 0) * food.perCell) / 1000
   );
 }
 

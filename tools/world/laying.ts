@@ -41,10 +41,7 @@ export function freeOn(society: Society, comb: WorldComb, face: Face, day: Day):
 }
 
 export function freeInNest(society: Society, day: Day): number {
-  return society.combs.reduce(
-    (all, comb) => all + comb.faces.reduce((a, face) => a + freeOn(society, comb, face, day), 0),
-    0,
-  );
+  return society.combs.reduce((all, comb) => all + comb.faces.reduce((a, face) => a + freeOn(society, comb, face, day), 0), 0);
 }
 
 /** The queen's eggs of one day, put into cells; returns how many. */
@@ -63,14 +60,7 @@ export function lay(society: Society, day: Day, luck: Chance): number {
   const slim = society.preparing > 0 || growing(society) > 1 ? 0.4 : 1;
   const hungry = hunger(society);
   const wish =
-    laying.best *
-    queen.vigour *
-    season(day) *
-    (bees / (laying.halfBees + bees)) *
-    young *
-    slim *
-    hungry *
-    Math.exp(society.mood);
+    laying.best * queen.vigour * season(day) * (bees / (laying.halfBees + bees)) * young * slim * hungry * Math.exp(society.mood);
   return put(society, day, Math.min(wish, warmable), queen.drones);
 }
 
@@ -98,10 +88,7 @@ function put(society: Society, day: Day, eggs: number, misplacedShare: number): 
     face.worker[0] = (face.worker[0] ?? 0) + here * (1 - misplacedShare);
     face.misplaced[0] = (face.misplaced[0] ?? 0) + here * misplacedShare;
     left -= here;
-    const droneRoom = Math.max(
-      0,
-      (comb.droneShare * roomOf(comb)) / brood.droneArea - face.drone.reduce((a, b) => a + b, 0),
-    );
+    const droneRoom = Math.max(0, (comb.droneShare * roomOf(comb)) / brood.droneArea - face.drone.reduce((a, b) => a + b, 0));
     const there = Math.min(dronesLeft, droneRoom * 0.25, Math.max(0, room - here) / brood.droneArea);
     face.drone[0] = (face.drone[0] ?? 0) + there;
     dronesLeft -= there;

@@ -56,8 +56,7 @@ export function readBar(society: Society, comb: WorldComb | null, eye: Eye, look
   const broodPatch = Math.min(1, combBrood(comb) / ((1 - settings.laying.gaps) * soundOf(society)) / room);
   const brood8 = eighths(broodPatch, eye.broodLean, eye.scatter, luck);
   const food8 = Math.min(8 - brood8, eighths(combFood(comb) / room, eye.foodLean, eye.scatter, luck));
-  const drone =
-    comb.faces.reduce((all, f) => all + settings.brood.droneArea * sum(f.drone) + sum(f.misplaced), 0) / room;
+  const drone = comb.faces.reduce((all, f) => all + settings.brood.droneArea * sum(f.drone) + sum(f.misplaced), 0) / room;
   const drone8 = Math.min(brood8, eighths(drone, eye.broodLean, eye.scatter, luck));
   const sealed = comb.faces.reduce((all, f) => all + f.honey, 0) / room;
   const built8 = Math.max(0.5, Math.round(comb.built * 16 + luck.normal(0, 0.4)) / 2);
@@ -165,13 +164,7 @@ function stages(comb: WorldComb, eye: Eye, luck: Chance): Pick<Seen, 'eggs' | 'y
   return { eggs: saw ? 'seen' : 'none seen', youngest };
 }
 
-function cellsSeen(
-  society: Society,
-  comb: WorldComb,
-  eye: Eye,
-  look: Look,
-  luck: Chance,
-): Pick<Seen, 'cells' | 'cellsLooked'> {
+function cellsSeen(society: Society, comb: WorldComb, eye: Eye, look: Look, luck: Chance): Pick<Seen, 'cells' | 'cellsLooked'> {
   if (!look.cells) return { cells: null, cellsLooked: 'not looked' };
   const sees = look.brushed ? Math.min(0.97, eye.seesCell + 0.2) : eye.seesCell;
   const cells = { open: 0, sealed: 0, torn: 0, emerged: 0 };

@@ -82,13 +82,10 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
     'brood without a stage',
     'brood without any stage',
     () =>
-      changed<Reading>(
-        [first(readingsOf(visitOn('Alder', '2014-05-15')), (r) => (r.faces[0]?.brood8 ?? 0) > 2)],
-        (r) => ({
-          ...r,
-          youngest: 'none',
-        }),
-      ),
+      changed<Reading>([first(readingsOf(visitOn('Alder', '2014-05-15')), (r) => (r.faces[0]?.brood8 ?? 0) > 2)], (r) => ({
+        ...r,
+        youngest: 'none',
+      })),
   ],
   [
     'stage too early after hiving',
@@ -102,9 +99,7 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
       changed<Reading>(readingsOf(visitOn('Rowan', '2014-05-12')), (r) => ({ ...r, built8: 8, faces: r.faces })).concat(
         ...[3, 4, 5].map((place): Entry[] => {
           const one = first(readingsOf(visitOn('Rowan', '2014-05-12')));
-          return [
-            { ...one, id: `${one.id.slice(0, -1)}${place}`, body: { ...(one.body as Reading), place, built8: 8 } },
-          ];
+          return [{ ...one, id: `${one.id.slice(0, -1)}${place}`, body: { ...(one.body as Reading), place, built8: 8 } }];
         }),
       ),
   ],
@@ -133,11 +128,7 @@ const cases: readonly (readonly [Doubt['code'], string, () => readonly Entry[]])
     'brood as in summer at a visit moved to January',
     () => moved(visitOn('Linden', '2013-07-08'), '2014-01-08'),
   ],
-  [
-    'brood out of season',
-    'a full nest in October',
-    () => changed(readingsOf(visitOn('Linden', '2013-10-12')), eighths(5, 2)),
-  ],
+  ['brood out of season', 'a full nest in October', () => changed(readingsOf(visitOn('Linden', '2013-10-12')), eighths(5, 2))],
   [
     'no spring growth',
     'as much brood in April as at the peak',

@@ -7,18 +7,7 @@ import { chanceOf } from './chance.ts';
 import { goTo } from './go.ts';
 import { broodPlaces, placing } from './keeper.ts';
 import { row } from './society.ts';
-import {
-  around,
-  at,
-  chargeOf,
-  feed,
-  takeCharge,
-  writeBay,
-  writeNote,
-  writeQueen,
-  writeReign,
-  type Yard,
-} from './yard.ts';
+import { around, at, chargeOf, feed, takeCharge, writeBay, writeNote, writeQueen, writeReign, type Yard } from './yard.ts';
 
 export function splitAlder(yard: Yard): void {
   const day = '2013-05-20';
@@ -55,20 +44,10 @@ export function hazelPrepares(yard: Yard): void {
 }
 
 export function hazelSwarms(yard: Yard, day: string): void {
-  const left = yard.world.happened.find(
-    (one) => one.society === 'hazel' && one.what === 'swarm left' && one.day === day,
-  );
+  const left = yard.world.happened.find((one) => one.society === 'hazel' && one.what === 'swarm left' && one.day === day);
   if (left === undefined) return;
   const clock = at(day, 15, 20);
-  const society = hiveSwarm(
-    yard.world,
-    'hazel-swarm',
-    1,
-    8,
-    left.bees ?? 12000,
-    380,
-    chanceOf(yard.seed, 'hazel-swarm'),
-  );
+  const society = hiveSwarm(yard.world, 'hazel-swarm', 1, 8, left.bees ?? 12000, 380, chanceOf(yard.seed, 'hazel-swarm'));
   society.temper = 0.2;
   const charge = takeCharge(yard, 'Hazel swarm', society, 'Rowan', 18);
   charge.lastRead = day;
@@ -181,13 +160,7 @@ export function willowHasNoEggs(yard: Yard): void {
   const day = '2013-07-22';
   const done = goTo(yard, 'Willow', { kind: 'usual', clock: at(day, 11), brushed: true, room: 'none' });
   const window = { earliest: '2013-07-13', latest: '2013-07-16' };
-  writeReign(
-    yard,
-    'Willow',
-    'Willow 2012',
-    { day, minute: done.end.minute + 5 },
-    { kind: 'ended', how: 'lost', window },
-  );
+  writeReign(yard, 'Willow', 'Willow 2012', { day, minute: done.end.minute + 5 }, { kind: 'ended', how: 'lost', window });
   writeNote(
     yard,
     at(day, 20, 15),

@@ -154,10 +154,7 @@ function emergency(society: Society, luck: Chance, tell: Tell): void {
 }
 
 function waitTooLong(society: Society, tell: Tell): void {
-  const open = society.combs.reduce(
-    (all, comb) => all + comb.faces.reduce((a, f) => a + sum(f.worker.slice(0, 9)), 0),
-    0,
-  );
+  const open = society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + sum(f.worker.slice(0, 9)), 0), 0);
   society.sinceOpenBrood = open > 60 ? 0 : society.sinceOpenBrood + 1;
   const helpless = society.queen === null && growingCells(society).length === 0;
   if (!helpless) society.layingWorkers = false;

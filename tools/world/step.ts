@@ -50,11 +50,7 @@ function ageBees(society: Society, sky: SkyDay, workers: number, drones: number)
   const fly = flying(sky);
   const bees = society.summer;
   const larvae = society.combs.reduce((all, comb) => all + workersAged(comb, 3, 8), 0);
-  const worn = clamp(
-    a.restedShare + ((1 - a.restedShare) * larvae) / (a.larvaePerBee * Math.max(1, adults(society))),
-    0,
-    1,
-  );
+  const worn = clamp(a.restedShare + ((1 - a.restedShare) * larvae) / (a.larvaePerBee * Math.max(1, adults(society))), 0, 1);
   for (let age = bees.length - 1; age > 0; age -= 1) {
     const death = age < a.forageAge ? a.inHiveDeath : (a.fieldDeath + a.fieldDeathFlying * fly) * worn;
     bees[age] = (bees[age - 1] ?? 0) * (1 - Math.min(0.9, death * society.ailing));
@@ -62,9 +58,7 @@ function ageBees(society: Society, sky: SkyDay, workers: number, drones: number)
   const toWinter = clamp((d - a.winterFrom) / (a.winterFull - a.winterFrom)) + (d < 32 ? 1 : 0);
   bees[0] = workers * (1 - Math.min(1, toWinter));
   const spring =
-    d >= a.springAging && d < 190
-      ? Math.min(a.springMost, a.winterDeath + (d - a.springAging) * a.springStep)
-      : a.winterDeath;
+    d >= a.springAging && d < 190 ? Math.min(a.springMost, a.winterDeath + (d - a.springAging) * a.springStep) : a.winterDeath;
   society.winter =
     society.winter * (1 - Math.min(0.9, (d > 190 && d < 320 ? a.winterDeath * 2.1 : spring) * society.ailing)) +
     workers * Math.min(1, toWinter);
@@ -81,14 +75,9 @@ function build(society: Society, sky: SkyDay, net: number, luck: Chance): void {
   if (stimulus <= 0.02) return;
   const room = society.combs.reduce((all, comb) => all + 2 * roomOf(comb), 0);
   const food = society.combs.reduce((all, comb) => all + combFood(comb), 0);
-  const short = clamp(
-    1.6 - (freeInNest(society, sky.day) + Math.max(0, room * 0.55 - food)) / Math.max(1, room * 0.5),
-    0.25,
-    1,
-  );
+  const short = clamp(1.6 - (freeInNest(society, sky.day) + Math.max(0, room * 0.55 - food)) / Math.max(1, room * 0.5), 0.25, 1);
   let grow =
-    (c.buildDm2 * clamp(adults(society) / c.buildBees, 0.15, 1.2) * stimulus * short * luck.between(0.75, 1.2)) /
-    (2 * faceDm2);
+    (c.buildDm2 * clamp(adults(society) / c.buildBees, 0.15, 1.2) * stimulus * short * luck.between(0.75, 1.2)) / (2 * faceDm2);
   const open = building(society, sky, luck);
   for (const [i, comb] of open.entries()) {
     const part = i === open.length - 1 ? grow : grow * 0.6;

@@ -124,10 +124,7 @@ test('Y6 a colony’s year: small in March, great in June, no brood at Christmas
   });
   const on = (map: ReadonlyMap<string, number>, day: string): number => map.get(day) ?? assert.fail();
   assert.ok(on(bees, '2013-03-25') < 13300 && on(bees, '2013-03-25') > 5000, `${on(bees, '2013-03-25')}`);
-  assert.ok(
-    on(bees, '2013-06-25') > 2 * on(bees, '2013-03-25') && on(bees, '2013-06-25') < 60000,
-    `${on(bees, '2013-06-25')}`,
-  );
+  assert.ok(on(bees, '2013-06-25') > 2 * on(bees, '2013-03-25') && on(bees, '2013-06-25') < 60000, `${on(bees, '2013-06-25')}`);
   assert.ok(on(brood, '2013-06-10') > 15000 && on(brood, '2013-06-10') < 46200, `${on(brood, '2013-06-10')}`);
   assert.ok(on(brood, '2013-12-25') < 500, `${on(brood, '2013-12-25')}`);
   assert.ok(honeyKg(society) > 10, `${honeyKg(society)} kg`);
@@ -170,8 +167,7 @@ test('Y6 left alone, a crowded colony begins cells in season and swarms at the f
 
 test('Y6 the simulator reads no figure and no estimate: of the program it knows days, shapes of entries and names of signs', () => {
   const shapes = ['colony/reading', 'colony/visit', 'colony/signs', 'journal/entry', 'numbers/day'];
-  const allowed = (path: string): boolean =>
-    shapes.includes(path) || /^(journal|colony|hive|weather)\/kind-[a-z-]+$/.test(path);
+  const allowed = (path: string): boolean => shapes.includes(path) || /^(journal|colony|hive|weather)\/kind-[a-z-]+$/.test(path);
   const files = readdirSync('tools/world').filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts'));
   assert.ok(files.length > 15);
   let read = 0;

@@ -61,14 +61,7 @@ export function chargeOf(yard: Yard, name: string): Charge {
   return found;
 }
 
-export function takeCharge(
-  yard: Yard,
-  name: string,
-  society: Society,
-  hive: string,
-  limit: number,
-  leave = 24000,
-): Charge {
+export function takeCharge(yard: Yard, name: string, society: Society, hive: string, limit: number, leave = 24000): Charge {
   const charge: Charge = {
     name,
     society,

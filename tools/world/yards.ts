@@ -54,8 +54,7 @@ export function randomYard(seed: number, size: YardSize): readonly Entry[] {
     timeZone: 'America/New_York',
   });
   scribe.write('observer', evening, keeper, { observer: keeper, name: 'The keeper', role: 'keeper' });
-  if (luck.happens(0.5))
-    scribe.write('contact', evening, keeper, { role: 'authority', name: 'Inspector', phone: '555-0100' });
+  if (luck.happens(0.5)) scribe.write('contact', evening, keeper, { role: 'authority', name: 'Inspector', phone: '555-0100' });
   const hives = Array.from({ length: size.hives }, (_, i) =>
     beginHive(scribe, keeper, luck, i, { day: evening.day, minute: 19 * 60 + 5 + (i % 200) }),
   );
@@ -135,12 +134,7 @@ function visitHive(scribe: Scribe, keeper: string, luck: Chance, hive: Hive, clo
   const first = kind === 'glance' ? Math.max(1, hive.bars - 1) : luck.happens(0.2) ? luck.whole(1, hive.bars) : 1;
   for (let place = hive.bars; place >= first; place -= 1) {
     const minute = clock.minute + Math.floor((hive.bars - place) / 3);
-    scribe.write(
-      'reading',
-      { day: clock.day, minute },
-      keeper,
-      readingOf(scribe, luck, hive, place, visit, Math.max(0, summer)),
-    );
+    scribe.write('reading', { day: clock.day, minute }, keeper, readingOf(scribe, luck, hive, place, visit, Math.max(0, summer)));
   }
   const given = hive.bars < 26 && luck.happens(0.25) ? [hive.bars + 1] : [];
   hive.combs = Math.min(hive.bars, hive.combs + (luck.happens(0.4) ? 1 : 0));
@@ -154,19 +148,7 @@ function visitHive(scribe: Scribe, keeper: string, luck: Chance, hive: Hive, clo
 /** The queen's affairs, by a few rules and chance. */
 function live(luck: Chance, hive: Hive, day: Day): void {
   const next: Readonly<Record<State, readonly [State, ...State[]]>> = {
-    laying: [
-      'laying',
-      'laying',
-      'laying',
-      'laying',
-      'laying',
-      'laying',
-      'laying',
-      'laying',
-      'cells open',
-      'none',
-      'drone layer',
-    ],
+    laying: ['laying', 'laying', 'laying', 'laying', 'laying', 'laying', 'laying', 'laying', 'cells open', 'none', 'drone layer'],
     'cells open': ['cells sealed', 'cells sealed', 'laying'],
     'cells sealed': ['virgin', 'virgin', 'none'],
     virgin: ['laying', 'laying', 'virgin', 'none'],
@@ -205,16 +187,10 @@ function readingOf(scribe: Scribe, luck: Chance, hive: Hive, place: number, visi
   const food8 = luck.happens(0.05) ? null : half(luck, 8 - brood8);
   const laying = hive.state === 'laying' || hive.state === 'laying workers' || hive.state === 'drone layer';
   const youngest: Reading['youngest'] =
-    brood8 === 0
-      ? 'none'
-      : laying
-        ? 'egg'
-        : luck.pick<Reading['youngest']>(['young larva', 'larva', 'sealed', 'sealed']);
+    brood8 === 0 ? 'none' : laying ? 'egg' : luck.pick<Reading['youngest']>(['young larva', 'larva', 'sealed', 'sealed']);
   const cells = hive.state.startsWith('cells') && luck.happens(0.4);
   const drone8 =
-    hive.state === 'drone layer' || hive.state === 'laying workers'
-      ? brood8
-      : Math.min(brood8, luck.happens(0.2) ? 0.5 : 0);
+    hive.state === 'drone layer' || hive.state === 'laying workers' ? brood8 : Math.min(brood8, luck.happens(0.2) ? 0.5 : 0);
   return {
     visit,
     hive: hiveId,

@@ -13,7 +13,7 @@ import { table } from './table.ts';
 
 export const calcCommand: Command = {
   name: 'calc',
-  usage: "[NAME ['{\"field\": value}' | -]]",
+  usage: '[NAME [\'{"field": value}\' | -]]',
   line: 'command.calc',
   help: ['command.calc-help'],
   options: {},

@@ -32,7 +32,12 @@ export const colonyCommand: Command = {
       return 2;
     }
     if (flag(call, 'json')) call.out.print(JSON.stringify(view, null, 2));
-    else report(view, picture.advice.filter((advice) => advice.colony === view.colony), call.out);
+    else
+      report(
+        view,
+        picture.advice.filter((advice) => advice.colony === view.colony),
+        call.out,
+      );
     return 0;
   },
 };
@@ -50,15 +55,14 @@ const lines: readonly (readonly [name: keyof ColonyView['totals'], label: string
 
 function report(view: ColonyView, advice: readonly Advice[], out: Out): void {
   const last = view.visits.at(-1);
-  out.print(text('command.colony-head', { name: view.name, hive: view.hiveName, day: { kind: 'day', day: view.day, cite: nowhere } }));
+  out.print(
+    text('command.colony-head', { name: view.name, hive: view.hiveName, day: { kind: 'day', day: view.day, cite: nowhere } }),
+  );
   if (last !== undefined) out.print(text('command.colony-seen', { day: { kind: 'day', day: last.day, cite: nowhere } }));
   out.print(text('command.colony-queen', { state: { kind: 'term', key: `queen-state.${view.queen.state}` } }));
   out.print('');
   const head = ['command.total-what', 'command.total-seen', 'command.total-carried', 'command.total-both'] as const;
-  const rows = lines.map(([name, label, measure]) => [
-    text(label as 'content.egg'),
-    ...parts(view.totals[name], measure),
-  ]);
+  const rows = lines.map(([name, label, measure]) => [text(label as 'content.egg'), ...parts(view.totals[name], measure)]);
   for (const line of table([head.map((key) => text(key)), ...rows])) out.print(line);
   if (view.layingPerDay !== null) {
     out.print(`\n${text('command.colony-laying', { rate: formatRange(view.layingPerDay, 'none', false, plainManner) })}`);

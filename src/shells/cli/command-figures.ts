@@ -12,7 +12,10 @@ export const figuresCommand: Command = {
   help: ['command.figures-help'],
   options: { json: { type: 'boolean' } },
   run: async (call) => {
-    const { out, words: [key] } = call;
+    const {
+      out,
+      words: [key],
+    } = call;
     const found = figures.filter((figure) => key === undefined || figure.key === key);
     if (found.length === 0) {
       out.complain(text('command.no-figure', { key: key ?? '' }));
@@ -22,7 +25,12 @@ export const figuresCommand: Command = {
       out.print(JSON.stringify(key === undefined ? found : found[0], null, 2));
       return 0;
     }
-    const rows = found.map((figure) => [figure.key, `${figure.value} ${figure.unit}`, `${figure.low} – ${figure.high}`, figureSource(figure)]);
+    const rows = found.map((figure) => [
+      figure.key,
+      `${figure.value} ${figure.unit}`,
+      `${figure.low} – ${figure.high}`,
+      figureSource(figure),
+    ]);
     for (const line of table(rows)) out.print(line);
     return 0;
   },

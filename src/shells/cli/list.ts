@@ -11,6 +11,14 @@ import { demoCommand, serveCommand } from './command-serve.ts';
 import { visitCommand } from './command-visit.ts';
 
 export const commands: readonly Command[] = [
-  serveCommand, demoCommand, roundCommand, colonyCommand, visitCommand, exportCommand, importCommand, checkCommand,
-  calcCommand, figuresCommand,
+  serveCommand,
+  demoCommand,
+  roundCommand,
+  colonyCommand,
+  visitCommand,
+  exportCommand,
+  importCommand,
+  checkCommand,
+  calcCommand,
+  figuresCommand,
 ];

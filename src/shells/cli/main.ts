@@ -23,9 +23,7 @@ export async function main(argv: readonly string[], world: World): Promise<ExitC
   }
   const command = commands.find((known) => known.name === name);
   if (command === undefined) {
-    world.out.complain(
-      text('command.unknown', { name, known: commands.map((known) => known.name).join(', ') }),
-    );
+    world.out.complain(text('command.unknown', { name, known: commands.map((known) => known.name).join(', ') }));
     return 2;
   }
   return run(command, rest, world);

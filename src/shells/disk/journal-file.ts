@@ -14,7 +14,8 @@ export const largestFile = 500 * 1024 * 1024;
 export function readJournalFile(path: string): Result<string> {
   try {
     const { size } = statSync(path);
-    if (size > largestFile) return bad({ code: 'file-too-large', path, found: `${size} bytes`, expected: `at most ${largestFile}` });
+    if (size > largestFile)
+      return bad({ code: 'file-too-large', path, found: `${size} bytes`, expected: `at most ${largestFile}` });
     const text = new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path));
     return good(text);
   } catch (error) {

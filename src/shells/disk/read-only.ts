@@ -13,14 +13,24 @@ import { schemaVersion } from './sqlite-schema.ts';
 export function readEntries(folder: string): Result<readonly Entry[]> {
   const file = join(folder, 'festoon.db');
   if (!existsSync(file)) {
-    return bad({ code: 'no-journal', path: folder, found: 'no journal', expected: 'a folder that festoon serve or import has written' });
+    return bad({
+      code: 'no-journal',
+      path: folder,
+      found: 'no journal',
+      expected: 'a folder that festoon serve or import has written',
+    });
   }
   let database: Database.Database | null = null;
   try {
     database = new Database(file, { readonly: true, timeout: 2000 });
     const version = Number(database.prepare("select value from facts where name = 'schema'").pluck().get());
     if (version > schemaVersion) {
-      return bad({ code: 'database-newer', path: file, found: `a database of version ${version}`, expected: `at most ${schemaVersion}` });
+      return bad({
+        code: 'database-newer',
+        path: file,
+        found: `a database of version ${version}`,
+        expected: `at most ${schemaVersion}`,
+      });
     }
     const rows = database.prepare('select json from entries order by seq').pluck().all() as string[];
     return good(rows.map((json) => JSON.parse(json) as Entry));

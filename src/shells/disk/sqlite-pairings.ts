@@ -11,8 +11,13 @@ export interface Pairings {
 export function sqlitePairings(db: Kysely<Tables>): Pairings {
   return {
     keep: async (hash, paired) => {
-      await db.insertInto('pairings').values({ hash, paired }).onConflict((conflict) => conflict.doNothing()).execute();
+      await db
+        .insertInto('pairings')
+        .values({ hash, paired })
+        .onConflict((conflict) => conflict.doNothing())
+        .execute();
     },
-    has: async (hash) => (await db.selectFrom('pairings').select('hash').where('hash', '=', hash).executeTakeFirst()) !== undefined,
+    has: async (hash) =>
+      (await db.selectFrom('pairings').select('hash').where('hash', '=', hash).executeTakeFirst()) !== undefined,
   };
 }

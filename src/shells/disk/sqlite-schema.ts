@@ -68,7 +68,9 @@ export async function migrate(db: Kysely<Tables>, freshEpoch: string): Promise<R
     const version = Number(facts.get('schema') ?? 0);
     if (!Number.isInteger(version) || version > schemaVersion) {
       return bad({
-        code: 'database-newer', path: 'festoon.db', found: `a database of version ${facts.get('schema')}`,
+        code: 'database-newer',
+        path: 'festoon.db',
+        found: `a database of version ${facts.get('schema')}`,
         expected: `at most ${schemaVersion}: use the program that wrote it, or a later one`,
       });
     }

@@ -24,7 +24,10 @@ export interface TextRow {
 
 export interface SqliteStore extends JournalStore {
   /** As `read`, without parsing: rows go to the wire as they lie on disk. */
-  readText(cursor: number, limit: number): Promise<{ readonly rows: readonly TextRow[]; readonly cursor: number; readonly more: boolean }>;
+  readText(
+    cursor: number,
+    limit: number,
+  ): Promise<{ readonly rows: readonly TextRow[]; readonly cursor: number; readonly more: boolean }>;
   readonly pairings: Pairings;
 }
 
@@ -71,7 +74,12 @@ function unusable(file: string, error: unknown): Issue {
   const why = reason(error);
   if (why === 'SQLITE_FULL') return storeFull();
   if (why.startsWith('SQLITE_BUSY')) {
-    return { code: 'folder-in-use', path: file, found: 'another running program holds it', expected: 'one program for one folder' };
+    return {
+      code: 'folder-in-use',
+      path: file,
+      found: 'another running program holds it',
+      expected: 'one program for one folder',
+    };
   }
   const damaged = why === 'SQLITE_NOTADB' || why.startsWith('SQLITE_CORRUPT');
   return {

@@ -79,11 +79,19 @@ function mountApi<D>(app: Hono, parts: AppParts<D>): void {
     if (!body.ok) return refuse(c, ...body.issues);
     const secret = await parts.desk.pair(body.value.code);
     if (!secret.ok) return refuse(c, ...secret.issues);
-    setCookie(c, cookieName, secret.value, { httpOnly: true, sameSite: 'Strict', secure: parts.encrypted, path: '/', maxAge: 400 * 86400 });
+    setCookie(c, cookieName, secret.value, {
+      httpOnly: true,
+      sameSite: 'Strict',
+      secure: parts.encrypted,
+      path: '/',
+      maxAge: 400 * 86400,
+    });
     return c.json({ paired: true }, 200, { 'Cache-Control': 'no-store' });
   });
   app.get('/api/hello', paired, async (c) =>
-    c.json({ version: parts.version, epoch: parts.store.epoch, count: await parts.store.count() }, 200, { 'Cache-Control': 'no-store' }),
+    c.json({ version: parts.version, epoch: parts.store.epoch, count: await parts.store.count() }, 200, {
+      'Cache-Control': 'no-store',
+    }),
   );
   app.post('/api/entries', paired, (c) => pushEntries(c, parts.store, parts.kinds, latestDay(parts.now())));
   app.get('/api/entries', paired, (c) => pullEntries(c, parts.store));

@@ -24,7 +24,9 @@ export async function pushEntries<D>(c: Context, store: SqliteStore, kinds: Kind
     const read = readEntry(value, kinds, { today });
     if (read.ok) entries.push(read.value.entry);
     else
-      issues.push(...read.issues.map((issue) => ({ ...issue, path: issue.path === '' ? `entries.${i}` : `entries.${i}.${issue.path}` })));
+      issues.push(
+        ...read.issues.map((issue) => ({ ...issue, path: issue.path === '' ? `entries.${i}` : `entries.${i}.${issue.path}` })),
+      );
   }
   if (issues.length > 0) return refuse(c, ...issues);
   const appended = await store.append(entries);

@@ -7,8 +7,15 @@ import { type RunningServer, type ServerOptions, startServer } from './start-ser
 
 export async function jarServer(dataDir: string, more: Partial<ServerOptions<never>> = {}): Promise<RunningServer> {
   const started = await startServer({
-    port: 0, host: '127.0.0.1', dataDir, staticDir: `${dataDir}/app`, version: '0.0.0-test', kinds: jarKinds,
-    now: () => new Date('2020-06-01T12:00:00Z'), trouble: (error) => console.error(error), ...more,
+    port: 0,
+    host: '127.0.0.1',
+    dataDir,
+    staticDir: `${dataDir}/app`,
+    version: '0.0.0-test',
+    kinds: jarKinds,
+    now: () => new Date('2020-06-01T12:00:00Z'),
+    trouble: (error) => console.error(error),
+    ...more,
   });
   assert.ok(started.ok, JSON.stringify(started));
   return started.value;

@@ -49,7 +49,12 @@ export function pairingDesk(pairings: Pairings, now: () => Date, show: (code: st
         wrong.push(at);
         wrongForCode += 1;
         if (wrongForCode >= triesACode) renew();
-        return bad({ code: 'wrong-code', path: 'code', found: 'another code', expected: "the eight digits on the server's screen" });
+        return bad({
+          code: 'wrong-code',
+          path: 'code',
+          found: 'another code',
+          expected: "the eight digits on the server's screen",
+        });
       }
       const secret = randomBytes(32).toString('base64url');
       renew();

@@ -19,7 +19,10 @@ function yard(): {
   const kept = new Set<string>();
   let time = Date.parse('2014-05-16T12:00:00Z');
   const now = (): Date => new Date(time);
-  const pairings = { keep: (hash: string) => Promise.resolve(void kept.add(hash)), has: (hash: string) => Promise.resolve(kept.has(hash)) };
+  const pairings = {
+    keep: (hash: string) => Promise.resolve(void kept.add(hash)),
+    has: (hash: string) => Promise.resolve(kept.has(hash)),
+  };
   const desk = pairingDesk(pairings, now, () => undefined);
   const store = { epoch: 'e', count: () => Promise.resolve(0), pairings } as unknown as SqliteStore;
   const app = createApp({
@@ -36,7 +39,11 @@ function yard(): {
   const env = { incoming: { socket: { remoteAddress: '192.0.2.77', remotePort: 5, remoteFamily: 'IPv4' } } };
   return {
     ask: async (path, init = {}) =>
-      app.request(`http://${host}${path}`, { ...init, headers: { Host: host, ...(init.headers as Record<string, string>) } }, env),
+      app.request(
+        `http://${host}${path}`,
+        { ...init, headers: { Host: host, ...(init.headers as Record<string, string>) } },
+        env,
+      ),
     code: desk.code,
     wait: (ms) => (time += ms),
     kept,

@@ -19,7 +19,8 @@ export async function readBody<T>(c: Context, schema: z.ZodMiniType<T>): Promise
   }
   const bytes = await c.req.arrayBuffer();
   const text = decoded(bytes);
-  if (text === null) return bad({ code: 'not-utf-8', path: 'body', found: 'bytes that are no UTF-8 text', expected: 'JSON in UTF-8' });
+  if (text === null)
+    return bad({ code: 'not-utf-8', path: 'body', found: 'bytes that are no UTF-8 text', expected: 'JSON in UTF-8' });
   const value = parsed(text);
   if (value === undefined) {
     return bad({
@@ -32,7 +33,10 @@ export async function readBody<T>(c: Context, schema: z.ZodMiniType<T>): Promise
   const checked = schema.safeParse(value);
   return checked.success
     ? good(checked.data)
-    : { ok: false, issues: issuesOf(checked.error.issues, value).map((issue) => (issue.path === '' ? { ...issue, path: 'body' } : issue)) };
+    : {
+        ok: false,
+        issues: issuesOf(checked.error.issues, value).map((issue) => (issue.path === '' ? { ...issue, path: 'body' } : issue)),
+      };
 }
 
 function decoded(bytes: ArrayBuffer): string | null {

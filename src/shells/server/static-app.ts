@@ -24,11 +24,21 @@ export function mountApp(app: Hono, folder: string): void {
   app.get('*', async (c) => {
     const last = c.req.path.split('/').at(-1) ?? '';
     if (last.includes('.')) {
-      return refuse(c, { code: 'unknown-route', path: c.req.path.slice(0, 80), found: 'no such file', expected: 'a file of the app' });
+      return refuse(c, {
+        code: 'unknown-route',
+        path: c.req.path.slice(0, 80),
+        found: 'no such file',
+        expected: 'a file of the app',
+      });
     }
     const page = await readFile(join(folder, 'index.html')).catch(() => null);
     if (page === null)
-      return refuse(c, { code: 'app-not-built', path: 'app', found: 'no built app', expected: 'npm run build, then start again' });
+      return refuse(c, {
+        code: 'app-not-built',
+        path: 'app',
+        found: 'no built app',
+        expected: 'npm run build, then start again',
+      });
     return c.body(new Uint8Array(page), 200, { 'Content-Type': 'text/html; charset=utf-8', 'Cache-Control': 'no-cache' });
   });
 }

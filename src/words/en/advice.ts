@@ -3,8 +3,8 @@ export const advice = {
   'advice.room.say': 'Add one bare bar at {place} {window}: {days|one day of empty cells is|@ days of empty cells are} left.',
   'advice.room.say-none': 'Add one bare bar at {place} {window}: the empty cells in the brood may be used up.',
   'advice.room.full':
-    'Make room in the hive {window}: every place of the trough is taken, '
-    + 'and {days|one day of empty cells is|@ days of empty cells are} left.',
+    'Make room in the hive {window}: every place of the trough is taken, ' +
+    'and {days|one day of empty cells is|@ days of empty cells are} left.',
   'advice.room.hold': 'Hold the bare bar back: the night went down to {low}, and bars wait for nights of {least} and more.',
   'advice.room.seen': 'Brood was read on {places}, on {day}.',
   'advice.room.flow': 'A day brings {emerging:ends} emerging bees and {laid:ends} new eggs; nectar takes {nectar:ends} cells.',
@@ -145,8 +145,8 @@ export const advice = {
     'Counted: {low} to {high} by the size of the count; a pattern is called good with fewer than {open} open cells.',
   'advice.pattern.normal': 'About {open} of the cells in a sound nest hold no brood: food, resting bees, cells just left.',
   'advice.pattern.not-queen':
-    'The queen may not be to blame: too few nurses, a cold spell, nectar in the nest, hungry days, '
-    + 'mites, or a comb that bees avoid leave gaps as well.',
+    'The queen may not be to blame: too few nurses, a cold spell, nectar in the nest, hungry days, ' +
+    'mites, or a comb that bees avoid leave gaps as well.',
   'advice.pattern.emerged':
     'Brood that has just emerged leaves the same gaps; after {days|one day|@ days} the sheet has been filled anew.',
   'advice.pattern.dont-requeen': 'One patch tells little of a queen; given to another colony, many lay well again.',
@@ -199,7 +199,6 @@ export const advice = {
   'advice.sign.ask-first': 'Ask first: {sign}, seen on {day}.',
   'advice.sign.change-authority': 'The word of the authority, written down as a note.',
   'advice.sign.change-gone': 'The sign gone at the next look, or named by someone who knows.',
-
 
   'suits.full': 'Suits opening {hours}: {low} to {high}.',
   'suits.brief': 'Suits a glance {hours}, {low} to {high}; no hour suits lifting brood.',

@@ -40,13 +40,15 @@ export const commands = {
   'command.visit-help':
     'The same file given twice adds nothing. Bars that are not in the file stay unknown. --schema prints the JSON Schema of the file.',
   'command.export': 'write the whole journal as JSON lines',
-  'command.export-help': 'To standard output, or to a new file with --out. Entries that are not understood are written back as they came.',
+  'command.export-help':
+    'To standard output, or to a new file with --out. Entries that are not understood are written back as they came.',
   'command.exported': '{entries|One entry|# entries} written to {file}.',
   'command.import': 'add a journal of JSON lines',
   'command.import-help': 'Every bad line is named and left out; the good ones are added once, however often they are given.',
   'command.added': '{added|One entry|# entries} added, {known} known already.',
   'command.check': 'name every fault of a journal file, changing nothing',
-  'command.check-help': 'Exit code 1 when there is a fault. Entries that this version does not understand are counted, not faulted.',
+  'command.check-help':
+    'Exit code 1 when there is a fault. Entries that this version does not understand are counted, not faulted.',
   'command.checked': '{lines|One line|# lines} read: {faults|one fault|# faults}, {notes} to look at.',
   'command.calc': 'one sum: a JSON object in, a JSON object out',
   'command.calc-help':

@@ -11,5 +11,11 @@ export const english = { ...terms, ...advice, ...issues, ...figures, ...screens,
 
 /** The parts by name, so that a test can say which part holds a key twice. */
 export const englishParts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  terms, advice, issues, figures, screens, commands, visit,
+  terms,
+  advice,
+  issues,
+  figures,
+  screens,
+  commands,
+  visit,
 };

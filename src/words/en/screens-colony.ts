@@ -186,8 +186,7 @@ export const colonyTexts = {
   'act-form.mark': 'Mark of the new one',
   'act-form.combs': 'Combs that go, by place',
   'act-form.queen-side': 'Where the queen is',
-  'act-form.split-fault':
-    'A hive, at least one comb that goes and one that stays, and a day that is not ahead of today.',
+  'act-form.split-fault': 'A hive, at least one comb that goes and one that stays, and a day that is not ahead of today.',
   'queen-side.stayed': 'she stayed',
   'queen-side.went': 'she went',
   'queen-side.unknown': 'not known',

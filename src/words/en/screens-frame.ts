@@ -30,15 +30,13 @@ export const frameTexts = {
   'start.title': 'Festoon',
   'start.picture':
     'A trough seen from its long side: ten combs under their bars, brood in the middle, honey above it, new comb at the end.',
-  'start.lead':
-    'Read each comb by its eighths; read here what the colony is, what it will be, and what it needs by when.',
+  'start.lead': 'Read each comb by its eighths; read here what the colony is, what it will be, and what it needs by when.',
   'start.demo': 'Look around first',
   'start.demo-line':
     'An invented yard with six hives and two seasons of visits. Its today is Friday 16 May 2014, and you can turn the days.',
   'start.open-demo': 'Open the demo yard',
   'start.own': 'Your own yard',
-  'start.own-line':
-    'Three questions about your first hive. Everything stays on this device, and works without a network.',
+  'start.own-line': 'Three questions about your first hive. Everything stays on this device, and works without a network.',
   'start.begin-own': 'Begin my yard',
   'start.open-own': 'Open my yard',
   'start.three': 'Three questions about your first hive.',
@@ -50,8 +48,7 @@ export const frameTexts = {
   'start.depth': 'How deep it is inside',
   'start.depth-hint': 'From under the bars down to the floor.',
   'start.length-fault': 'A length from {least} to {most} {unit}.',
-  'start.typical':
-    'Width of the bars and slope of the walls are typical values until you measure them; they are drawn in dots.',
+  'start.typical': 'Width of the bars and slope of the walls are typical values until you measure them; they are drawn in dots.',
   'start.set-up': 'Set up the hive',
   'start.yard-name': 'My yard',
   'start.keeper-name': 'The keeper',
@@ -138,8 +135,7 @@ export const frameTexts = {
   'write.amount': 'How much',
   'write.amount-hint': 'May be left empty when you do not know.',
   'write.amount-fault': 'An amount above nothing, or an empty field.',
-  'write.food-caution':
-    'Feed honey only from your own hives, and only when none of them showed a sign that means stop.',
+  'write.food-caution': 'Feed honey only from your own hives, and only when none of them showed a sign that means stop.',
   'write.swarm-what': 'What happened',
   'write.swarm-left': 'left this hive',
   'write.swarm-seen': 'hangs near by',

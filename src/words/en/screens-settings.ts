@@ -65,8 +65,7 @@ export const settingsTexts = {
   'settings.hive-fault': 'A name, 1 to 60 bars, lengths above nothing, and a slope from 0 to 60 degrees.',
   'settings.keeping': 'How safe the journal is here',
   'settings.persisted': 'The browser has promised to keep the journal on this device.',
-  'settings.not-persisted':
-    'The browser has not promised to keep the journal. Export it now and then, or keep a server.',
+  'settings.not-persisted': 'The browser has not promised to keep the journal. Export it now and then, or keep a server.',
   'settings.ask-keep': 'Ask it to keep the journal',
   'settings.used': 'About {megabytes} MB are in use here.',
   'settings.offline-ready': 'Works without a network on this device.',
