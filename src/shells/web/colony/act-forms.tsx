@@ -161,13 +161,7 @@ export function MeasuredForm({ view, onDone }: ActFormProps) {
         onChange={setWhat}
         options={measures.map((one) => ({ value: one.what, label: t(`measure.${one.what}`) }))}
       />
-      <TextField
-        label={t('act-form.value')}
-        value={typed}
-        onChange={setTyped}
-        inputMode="decimal"
-        unit={counted ? '' : unit}
-      />
+      <TextField label={t('act-form.value')} value={typed} onChange={setTyped} inputMode="decimal" unit={counted ? '' : unit} />
       {what === 'box length' ? null : (
         <TextField label={t('act-form.place')} value={place} onChange={setPlace} inputMode="numeric" />
       )}

@@ -50,9 +50,7 @@ function OneBar({ view, bar }: { readonly view: ColonyView; readonly bar: BarVie
       </p>
     );
   const { shares } = bar;
-  const held = layerOrder
-    .filter((content) => Math.round(shares[content] * 100) >= 1)
-    .sort((a, b) => shares[b] - shares[a]);
+  const held = layerOrder.filter((content) => Math.round(shares[content] * 100) >= 1).sort((a, b) => shares[b] - shares[a]);
   return (
     <div className="one-bar">
       <Drawn svg={face(view, bar)} />
@@ -70,9 +68,7 @@ function OneBar({ view, bar }: { readonly view: ColonyView; readonly bar: BarVie
         </ul>
         {bar.cells === null ? null : (
           <p>
-            {Object.values(bar.cells).some((count) => count > 0)
-              ? t('queen.cell-counts', { ...bar.cells })
-              : t('queen.no-cells')}
+            {Object.values(bar.cells).some((count) => count > 0) ? t('queen.cell-counts', { ...bar.cells }) : t('queen.no-cells')}
           </p>
         )}
         {bar.queenSeen ? <p>{t('bars.queen-seen')}</p> : null}

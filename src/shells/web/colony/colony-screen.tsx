@@ -48,9 +48,7 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
     <Screen
       title={view.name}
       aside={
-        view.hiveName === view.name
-          ? lastSeen(view, t)
-          : t('colony.aside', { hive: view.hiveName, seen: lastSeen(view, t) })
+        view.hiveName === view.name ? lastSeen(view, t) : t('colony.aside', { hive: view.hiveName, seen: lastSeen(view, t) })
       }
       takesFocus={takesFocus}
     >

@@ -73,9 +73,7 @@ function eventText(event: ColonyEvent, t: Wording['t'], names: Readonly<Record<s
     case 'swarm left':
       return t(event.hived ? 'event.swarm-left-hived' : 'event.swarm-left');
     case 'swarm hived':
-      return event.parent === null
-        ? t('event.swarm-hived')
-        : t('event.swarm-hived-from', { name: named(event.parent) });
+      return event.parent === null ? t('event.swarm-hived') : t('event.swarm-hived-from', { name: named(event.parent) });
     case 'split off':
       return t('event.split-off', { name: named(event.child), count: event.combs.length });
     case 'split from':

@@ -24,9 +24,7 @@ export function Film({ view }: { readonly view: ColonyView }) {
     <section>
       <h2>{t('film.title')}</h2>
       {first === undefined || last === undefined ? null : (
-        <p className="soft small">
-          {t('film.span', { from: formatDay(first.day, manner), to: formatDay(last.day, manner) })}
-        </p>
+        <p className="soft small">{t('film.span', { from: formatDay(first.day, manner), to: formatDay(last.day, manner) })}</p>
       )}
       {view.film.length === 0 ? <p>{t('film.none')}</p> : <Drawn svg={film(view, recent)} className="drawn film" />}
       {total <= recent.length ? null : <Earlier view={view} shown={recent.length} count={total - recent.length} />}

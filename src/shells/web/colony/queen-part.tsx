@@ -22,9 +22,7 @@ export function QueenPart({ view }: { readonly view: ColonyView }) {
   return (
     <section>
       <h2>{t('queen.title')}</h2>
-      <p>
-        {queen.state === 'unknown' ? t('queen.unknown') : t('queen.state', { state: t(`queen-state.${queen.state}`) })}
-      </p>
+      <p>{queen.state === 'unknown' ? t('queen.unknown') : t('queen.state', { state: t(`queen-state.${queen.state}`) })}</p>
       <ul>
         {lines.map((line) => (
           <li key={line}>{line}</li>
@@ -50,9 +48,7 @@ function Cells({ cells }: { readonly cells: NonNullable<ColonyView['cells']> }) 
         </li>
         {cells.sealed === null ? null : <li>{t('queen.cells-sealed', { window: windowPart(cells.sealed) })}</li>}
         {cells.leaves === null ? null : <li>{t('queen.swarm-leaves', { window: windowPart(cells.leaves) })}</li>}
-        {cells.virginEmerges === null ? null : (
-          <li>{t('queen.virgin-emerges', { window: windowPart(cells.virginEmerges) })}</li>
-        )}
+        {cells.virginEmerges === null ? null : <li>{t('queen.virgin-emerges', { window: windowPart(cells.virginEmerges) })}</li>}
       </ul>
     </>
   );

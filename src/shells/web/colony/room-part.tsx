@@ -16,12 +16,8 @@ export function RoomPart({ view }: { readonly view: ColonyView }) {
           <li>{t('room.empty', { cells: rangePart(room.empty, 'cells') })}</li>
           <li>{t('room.emerging', { perDay: rangePart(room.emergingPerDay, 'per day') })}</li>
           <li>{t('room.laid', { perDay: rangePart(room.laidPerDay, 'per day') })}</li>
-          {room.nectarPerDay.high > 0 ? (
-            <li>{t('room.nectar', { perDay: rangePart(room.nectarPerDay, 'per day') })}</li>
-          ) : null}
-          <li>
-            {room.fullOn === null ? t('room.not-in-sight') : t('room.full-on', { window: windowPart(room.fullOn) })}
-          </li>
+          {room.nectarPerDay.high > 0 ? <li>{t('room.nectar', { perDay: rangePart(room.nectarPerDay, 'per day') })}</li> : null}
+          <li>{room.fullOn === null ? t('room.not-in-sight') : t('room.full-on', { window: windowPart(room.fullOn) })}</li>
           <li>{t('room.bare-bars', { count: numberPart(room.bareBars, 'bars') })}</li>
         </ul>
       )}

@@ -40,9 +40,7 @@ export function Totals({ view }: { readonly view: ColonyView }) {
           );
         })}
       </dl>
-      {view.layingPerDay === null ? null : (
-        <p>{t('colony.laying', { perDay: rangePart(view.layingPerDay, 'per day') })}</p>
-      )}
+      {view.layingPerDay === null ? null : <p>{t('colony.laying', { perDay: rangePart(view.layingPerDay, 'per day') })}</p>}
       <p className="soft small">
         {allSeen ? `${t('colony.nothing-carried')} ` : ''}
         {t('colony.ranges')}

@@ -63,9 +63,7 @@ function OneAdvice({ advice }: { readonly advice: Advice }) {
       ))}
       {advice.chance === null ? null : <p>{sayChance(advice.chance, manner)}</p>}
       {advice.wouldChange.length === 0 ? null : (
-        <p className="soft">
-          {t('colony.would-change', { what: advice.wouldChange.map((one) => say(one)).join(' ') })}
-        </p>
+        <p className="soft">{t('colony.would-change', { what: advice.wouldChange.map((one) => say(one)).join(' ') })}</p>
       )}
       <Sources cites={cites} />
     </article>

@@ -31,14 +31,7 @@ export function OverrideSheet({ figure, onClose }: { readonly figure: Figure; re
         fault="figure.override-fault"
         notes={() => {
           const [likely, least, most] = [numberOf(value), numberOf(low), numberOf(high)];
-          if (
-            likely === null ||
-            least === null ||
-            most === null ||
-            least > likely ||
-            likely > most ||
-            why.trim() === ''
-          )
+          if (likely === null || least === null || most === null || least > likely || likely > most || why.trim() === '')
             return null;
           return [
             {
@@ -70,12 +63,7 @@ export function OverrideSheet({ figure, onClose }: { readonly figure: Figure; re
           inputMode="decimal"
           unit={unitText(figure.unit)}
         />
-        <TextField
-          label={t('figure.override-why')}
-          hint={t('figure.override-why-hint')}
-          value={why}
-          onChange={setWhy}
-        />
+        <TextField label={t('figure.override-why')} hint={t('figure.override-why-hint')} value={why} onChange={setWhy} />
       </WriteForm>
     </Sheet>
   );

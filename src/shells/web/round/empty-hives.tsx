@@ -8,8 +8,6 @@ export function EmptyHives() {
   const empty = (picture?.hives ?? []).filter((hive) => hive.colonies.length === 0);
   if (empty.length === 0) return null;
   return (
-    <p className="soft">
-      {t('round.empty-hives', { count: empty.length, names: empty.map((hive) => hive.name).join(', ') })}
-    </p>
+    <p className="soft">{t('round.empty-hives', { count: empty.length, names: empty.map((hive) => hive.name).join(', ') })}</p>
   );
 }

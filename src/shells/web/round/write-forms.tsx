@@ -125,9 +125,7 @@ export function FeedingForm({ view, onDone }: FormProps) {
       notes={() => {
         const value = amount.trim() === '' ? null : numberOf(amount);
         if (amount.trim() !== '' && (value === null || value <= 0)) return null;
-        return [
-          { kind: 'feeding', body: { colony: view.colony, what, amount: value === null ? null : { value, unit } } },
-        ];
+        return [{ kind: 'feeding', body: { colony: view.colony, what, amount: value === null ? null : { value, unit } } }];
       }}
     >
       <Choices

@@ -9,10 +9,9 @@ import { newId } from '../model/notes.ts';
 import { useYard } from '../model/use-yard.tsx';
 import { WriteForm } from '../round/write-forms.tsx';
 
-type Measured = Pick<
-  Hive,
-  'name' | 'bars' | 'barWidth' | 'topWidth' | 'depth' | 'wallAngleDeg' | 'wallAngleHow' | 'entrance'
-> & { readonly id: string | null };
+type Measured = Pick<Hive, 'name' | 'bars' | 'barWidth' | 'topWidth' | 'depth' | 'wallAngleDeg' | 'wallAngleHow' | 'entrance'> & {
+  readonly id: string | null;
+};
 
 export function HiveList() {
   const { t, manner } = useText();

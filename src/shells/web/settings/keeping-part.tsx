@@ -21,11 +21,7 @@ export function KeepingPart() {
       <h2>{t('settings.keeping')}</h2>
       <ul>
         <li>
-          {forgets
-            ? t('frame.forgets')
-            : keeping?.persisted === true
-              ? t('settings.persisted')
-              : t('settings.not-persisted')}
+          {forgets ? t('frame.forgets') : keeping?.persisted === true ? t('settings.persisted') : t('settings.not-persisted')}
         </li>
         {keeping?.usedBytes === null || keeping === null ? null : (
           <li>{t('settings.used', { megabytes: Math.max(1, Math.round(keeping.usedBytes / perMegabyte)) })}</li>

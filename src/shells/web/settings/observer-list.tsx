@@ -34,9 +34,7 @@ export function ObserverList() {
           onDone={() => setName('')}
           fault="settings.name-fault"
           notes={() =>
-            name.trim() === ''
-              ? null
-              : [{ kind: 'observer', at: today, body: { observer: newId(), name: name.trim(), role } }]
+            name.trim() === '' ? null : [{ kind: 'observer', at: today, body: { observer: newId(), name: name.trim(), role } }]
           }
         >
           <TextField label={t('settings.name')} value={name} onChange={setName} />

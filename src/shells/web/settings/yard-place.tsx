@@ -34,8 +34,7 @@ export function YardPlace() {
           const [lat, long] = [latitude, longitude].map((typed) => (typed.trim() === '' ? null : numberOf(typed)));
           const wrong = (typed: string, value: number | null | undefined, most: number) =>
             typed.trim() !== '' && (typeof value !== 'number' || Math.abs(value) > most);
-          if (name.trim() === '' || zone.trim() === '' || wrong(latitude, lat, 90) || wrong(longitude, long, 180))
-            return null;
+          if (name.trim() === '' || zone.trim() === '' || wrong(latitude, lat, 90) || wrong(longitude, long, 180)) return null;
           return [
             {
               kind: 'yard',
@@ -54,13 +53,7 @@ export function YardPlace() {
           inputMode="text"
           unit="°"
         />
-        <TextField
-          label={t('settings.longitude')}
-          value={longitude}
-          onChange={setLongitude}
-          inputMode="text"
-          unit="°"
-        />
+        <TextField label={t('settings.longitude')} value={longitude} onChange={setLongitude} inputMode="text" unit="°" />
         {'geolocation' in navigator ? (
           <div className="acts">
             <button type="button" onClick={here}>

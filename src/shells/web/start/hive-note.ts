@@ -14,10 +14,7 @@ export interface HiveMeasures {
   readonly depth: Length;
 }
 
-export function hiveNote(
-  given: HiveMeasures & { readonly hive: Id; readonly name: string },
-  today: Day,
-): Note<HiveBody> {
+export function hiveNote(given: HiveMeasures & { readonly hive: Id; readonly name: string }, today: Day): Note<HiveBody> {
   return {
     kind: 'hive',
     at: today,

@@ -70,12 +70,7 @@ export function SwarmSheet({ onClose }: { readonly onClose: () => void }) {
             ...(last === null ? [] : [{ value: anotherHive, label: t('swarm.another', { name: last.name }) }]),
           ]}
         />
-        <TextField
-          label={t('swarm.name')}
-          hint={t('swarm.name-hint', { name: hiveName })}
-          value={name}
-          onChange={setName}
-        />
+        <TextField label={t('swarm.name')} hint={t('swarm.name-hint', { name: hiveName })} value={name} onChange={setName} />
         <Choices
           legend={t('swarm.bars')}
           value={bars}

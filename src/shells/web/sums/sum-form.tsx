@@ -50,8 +50,7 @@ export function SumForm({ help, book }: SumFormProps) {
             .filter((hint) => hint !== null)
             .join(' ');
           const issue = issues.find((one) => one.path === field.name || one.path.startsWith(`${field.name}.`));
-          const fault =
-            issue === undefined ? undefined : t('sums.fault', { found: issue.found, expected: issue.expected });
+          const fault = issue === undefined ? undefined : t('sums.fault', { found: issue.found, expected: issue.expected });
           const value = typed[field.name] ?? '';
           const set = (text: string) => setTyped({ ...typed, [field.name]: text });
           if (field.kind === 'choice') {
@@ -123,8 +122,7 @@ function valueOf(field: SumField, text: string): unknown {
 }
 
 function limits(field: SumField, t: ReturnType<typeof useText>['t']): string | null {
-  if (field.kind === 'numbers')
-    return t('sums.several', { low: plainNumber(field.low), high: plainNumber(field.high) });
+  if (field.kind === 'numbers') return t('sums.several', { low: plainNumber(field.low), high: plainNumber(field.high) });
   if (field.kind !== 'number' && field.kind !== 'integer') return null;
   return t('sums.limits', { low: plainNumber(field.low), high: plainNumber(field.high) });
 }
