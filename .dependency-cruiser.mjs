@@ -8,7 +8,9 @@ const pureLibraries = '^(node_modules/)?(zod|canonicalize|@noble/hashes|uuid|pur
 const upward = names.map((name, index) => ({
   name: `${name}-looks-down`,
   severity: 'error',
-  comment: `"${name}" may import only the rooms before it (${names.slice(0, index).join(', ') || 'none'}). Hand the thing in as an argument, or move it down to the room that owns it.`,
+  comment:
+    `"${name}" may import only the rooms before it (${names.slice(0, index).join(', ') || 'none'}). ` +
+    'Hand the thing in as an argument, or move it down to the room that owns it.',
   from: { path: `^src/${name}/`, pathNot: tests },
   to: { path: `^src/(${[...names.slice(index + 1), 'shells', 'apiary'].join('|')})(/|\\.ts)` },
 }));
@@ -16,7 +18,7 @@ const upward = names.map((name, index) => ({
 const shellToShell = shells.map((name) => ({
   name: `${name}-keeps-to-itself`,
   severity: 'error',
-  comment: 'Shells do not import each other, except that all may use disk. What two shells need belongs in a room or in apiary.',
+  comment: 'Shells do not import each other, but server and commands may use disk. What two need belongs in a room or in apiary.',
   from: { path: `^src/shells/${name}/`, pathNot: tests },
   to: {
     path: `^src/shells/(${shells.filter((other) => other !== name && (other !== 'disk' || name === 'web')).join('|')})/`,
@@ -31,7 +33,8 @@ export default {
       name: 'shells-use-the-front-door',
       severity: 'error',
       comment:
-        'A shell enters by src/apiary.ts or src/apiary/ (and may use numbers, journal, words, sheets). Ask the front door for what is missing.',
+        'A shell enters by src/apiary.ts or src/apiary/ (and may use numbers, journal, words, sheets). ' +
+        'Ask the front door for what is missing.',
       from: { path: '^src/shells/', pathNot: tests },
       to: { path: '^src/(figures|weather|hive|colony|queens|advice)/', dependencyTypesNot: ['type-only'] },
     },

@@ -15,10 +15,11 @@ export function checksPage(): string {
   const counting = judged.filter(({ check }) => !check.circular && check.differs === undefined);
   return [
     '# Checks',
-    'This page is written by `npm run pages` from `checks`; do not edit it. `npm run checks` prints the same and fails when a check does not stand.',
+    'This page is written by `npm run pages` from `checks`; do not edit it. `npm run checks` prints the same and fails ' +
+      'when a check does not stand.',
     `${checks.length} checks: ${counting.length} count, ${circular.length} are circular, ${differing.length} are known to differ.`,
-    "Where the question is whether a published value lies in our range, *ours* is the figure's value and the error is the distance from the " +
-      'nearer end of the range: 0 inside it.',
+    "Where the question is whether a published value lies in our range, *ours* is the figure's value and the error is the " +
+      'distance from the nearer end of the range: 0 inside it.',
     '## Where sources differ',
     'These values do not agree with the figure that was chosen; each says why, and is a fault the day it agrees.',
     markdownTable(

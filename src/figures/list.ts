@@ -9,6 +9,7 @@ import { layingFigures } from './laying.ts';
 import { mortalityFigures } from './mortality.ts';
 import { queensFigures } from './queens.ts';
 import { swarmsFigures } from './swarms.ts';
+import { visitingFigures } from './visiting.ts';
 import { warmthFigures } from './warmth.ts';
 
 export const figures = [
@@ -23,6 +24,7 @@ export const figures = [
   ...warmthFigures,
   ...estimateFigures,
   ...advisingFigures,
+  ...visitingFigures,
 ] as const;
 
 export type FigureKey = (typeof figures)[number]['key'];

@@ -1,3 +1,4 @@
+/** Canonical text and hashes: the same content is the same text everywhere. */
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { test } from 'node:test';

@@ -1,3 +1,4 @@
+/** A check names every fault of a journal with its line and changes nothing. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';

@@ -1,3 +1,4 @@
+/** Corrections and voids, hand-worked: chains, conflicts, rings, and what they name that is not there. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { correctEntries, type Corrected } from './correct.ts';

@@ -1,3 +1,4 @@
+/** Merging journals is a union: commutative, associative, idempotent, on journals made by dice. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';

@@ -1,3 +1,4 @@
+/** The fold: order, faults, days, and kinds that are not understood. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';

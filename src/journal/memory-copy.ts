@@ -6,7 +6,7 @@ import { good } from '../numbers/result.ts';
 import type { Entry, Id } from './entry.ts';
 import { memoryStore } from './memory-store.ts';
 import type { JournalStore } from './store.ts';
-import type { LocalCopy, Received, SyncPlace } from './sync.ts';
+import type { LocalCopy, Received, SyncPlace } from './sync-ports.ts';
 
 /** Entries appended here wait for the server; entries received from it do not. */
 export function memoryCopy(): JournalStore & LocalCopy {

@@ -1,3 +1,4 @@
+/** The one suite of stores, run on the store in memory. */
 import { memoryCopy } from './memory-copy.ts';
 import { memoryStore } from './memory-store.ts';
 import { storeContract } from './store.contract.ts';

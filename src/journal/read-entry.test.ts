@@ -1,3 +1,4 @@
+/** Reading one entry from outside: what is refused, with which field, and what is kept whole. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { Issue } from '../numbers/result.ts';

@@ -5,7 +5,7 @@
  */
 import type { Issue } from '../numbers/result.ts';
 import type { Entry, Id } from './entry.ts';
-import type { LocalCopy, Remote } from './sync.ts';
+import type { LocalCopy, Remote } from './sync-ports.ts';
 
 export interface Pushed {
   readonly count: number;

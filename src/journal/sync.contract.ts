@@ -11,7 +11,8 @@ import { memoryStore } from './memory-store.ts';
 import { filled, idOf } from './sample.contract.ts';
 import { readAll } from './store.contract.ts';
 import type { JournalStore } from './store.ts';
-import { type LocalCopy, type Remote, syncOnce } from './sync.ts';
+import { syncOnce } from './sync.ts';
+import type { LocalCopy, Remote } from './sync-ports.ts';
 
 export type Copy = JournalStore & LocalCopy;
 

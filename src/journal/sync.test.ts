@@ -1,3 +1,4 @@
+/** Devices and a server over a bad line, by seed: all come to hold the same entries. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { good } from '../numbers/result.ts';
@@ -5,7 +6,8 @@ import { memoryCopy } from './memory-copy.ts';
 import { memoryStore } from './memory-store.ts';
 import { filled, idOf } from './sample.contract.ts';
 import { copyContract, remoteOver } from './sync.contract.ts';
-import { type Remote, syncOnce } from './sync.ts';
+import { syncOnce } from './sync.ts';
+import type { Remote } from './sync-ports.ts';
 
 copyContract('memory', () => Promise.resolve(memoryCopy()), 150);
 

@@ -3,60 +3,9 @@
  * is pulled from a cursor. Every step may be cut short or done twice without harm, because both sides
  * are sets of entries by id. Pure but for its two ports; timers and networks live in the shells.
  */
-import type { Issue, Result } from '../numbers/result.ts';
-import type { Entry, Id } from './entry.ts';
+import type { Issue } from '../numbers/result.ts';
+import type { LocalCopy, PulledPage, Remote, SyncPlace } from './sync-ports.ts';
 import { pushWaiting } from './sync-push.ts';
-import type { Appended } from './store.ts';
-
-/** How far this copy has read the server. */
-export interface SyncPlace {
-  readonly epoch: string;
-  readonly cursor: number;
-  /** The entry at the cursor: if the server has another one there, it was restored and the cursor means nothing. */
-  readonly last: string | null;
-}
-
-export interface LocalCopy {
-  place(): Promise<SyncPlace | null>;
-  /** Forgets the place and offers every entry again, in one step. */
-  restart(epoch: string): Promise<void>;
-  /** Entries that the server has not confirmed, by id, after the one named. */
-  waiting(after: Id | null, limit: number): Promise<readonly Entry[]>;
-  waitingCount(): Promise<number>;
-  /** The server has these. */
-  settle(ids: readonly Id[]): Promise<void>;
-  /**
-   * Keeps what came, leaves out an id that is here with other content (an issue each), drops what is
-   * now on both sides from the waiting ones and remembers the place, all in one step.
-   */
-  receive(entries: readonly Entry[], place: SyncPlace): Promise<Received>;
-}
-
-export interface Received {
-  readonly added: readonly Id[];
-  readonly issues: readonly Issue[];
-}
-
-export interface Remote {
-  push(entries: readonly Entry[]): Promise<Result<Appended & { readonly epoch: string }>>;
-  pull(cursor: number, limit: number): Promise<Result<PulledPage>>;
-}
-
-export interface PulledRow {
-  readonly seq: number;
-  /** As found, even when the entry is wrong. */
-  readonly id: string;
-  /** Null for what this program refuses to keep; the reason is among the page's issues. */
-  readonly entry: Entry | null;
-}
-
-export interface PulledPage {
-  readonly epoch: string;
-  readonly rows: readonly PulledRow[];
-  readonly cursor: number;
-  readonly more: boolean;
-  readonly issues: readonly Issue[];
-}
 
 export interface Synced {
   readonly pushed: number;

@@ -1,3 +1,4 @@
+/** A short run of the fuzz by seed, and the proof that its judges can find a fault. */
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';

@@ -1,3 +1,4 @@
+/** The one suite of stores, run on the database; and folders that cannot be used. */
 import assert from 'node:assert/strict';
 import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

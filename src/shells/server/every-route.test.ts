@@ -1,3 +1,4 @@
+/** Every route under bad input made by dice: a refusal names the field, and nothing stored is lost. */
 import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -1,3 +1,4 @@
+/** A server killed in the middle of pushes loses no confirmed entry. */
 import assert from 'node:assert/strict';
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';

@@ -1,3 +1,4 @@
+/** Pairing: who may talk to the server, and how often a code may be tried. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { kindMap } from '../../journal/read-entry.ts';

@@ -1,3 +1,4 @@
+/** The routes of the server and the reasons why it does not start, each in one line. */
 import assert from 'node:assert/strict';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';

@@ -12,10 +12,12 @@ export const commands = {
   'command.cannot-write': '{file} cannot be written ({why}); nothing was changed.',
   'command.not-json': 'input: not JSON ({why}); one JSON object is expected',
   'command.journal-help':
-    '--journal FILE reads a journal of JSON lines instead of the keeper’s own; --demo reads the demo yard. --day YYYY-MM-DD turns the yard to that day.',
+    '--journal FILE reads a journal of JSON lines instead of the keeper’s own; --demo reads the demo yard. ' +
+    '--day YYYY-MM-DD turns the yard to that day.',
   'command.serve': 'serve the screens and the journal to this machine',
   'command.serve-help':
-    'Answers on http://127.0.0.1:4180 (PORT, HOST or the options). Another host needs a pairing code, shown here, and https for a phone: --cert and --key.',
+    'Answers on http://127.0.0.1:4180 (PORT, HOST or the options). Another host needs a pairing code, shown here, ' +
+    'and https for a phone: --cert and --key.',
   'command.demo': 'serve the screens, opened on the demo yard',
   'command.demo-help': 'The demo yard lives in the browser, apart from the keeper’s own; its today is Friday 16 May 2014.',
   'command.demo-at': 'The demo yard is at {url}',
@@ -52,7 +54,8 @@ export const commands = {
   'command.checked': '{lines|One line|# lines} read: {faults|one fault|# faults}, {notes} to look at.',
   'command.calc': 'one sum: a JSON object in, a JSON object out',
   'command.calc-help':
-    'Without a name the list of sums. calc NAME --help prints fields, units, limits, defaults, formula and sources. A dash reads the input from standard input.',
+    'Without a name the list of sums. calc NAME --help prints fields, units, limits, defaults, formula and sources. ' +
+    'A dash reads the input from standard input.',
   'command.calc-no-input': '{name}: an input is needed, as one JSON object or - for standard input; see calc {name} --help',
   'command.no-sum': '{name} is not a sum; known are {known}.',
   'command.figures': 'every figure with value, range, unit and where it comes from',

@@ -121,7 +121,7 @@ export const visit = {
 
   'visiting.fell-asked': 'Did the comb of place {place} fall?',
   'visiting.fell-about':
-    'It is written down with its time. Lay the comb flat and keep it out of the sun, and look for the queen before you move it.',
+    'It is written down with its time. Support it from beneath, keep it out of the sun, and look for the queen before you move it.',
   'visiting.fell-yes': 'Yes, write it down',
   'visiting.fell-no': 'No',
   'visiting.fell-note': 'The comb of place {place} fell.',

@@ -5,7 +5,7 @@
 import type { Entry, Id } from '../../../journal/entry.ts';
 import { type SortedOut, sortOut } from '../../../journal/sort-out.ts';
 import type { Appended, JournalStore } from '../../../journal/store.ts';
-import type { LocalCopy, Received, SyncPlace } from '../../../journal/sync.ts';
+import type { LocalCopy, Received, SyncPlace } from '../../../journal/sync-ports.ts';
 import { bad, good, type Issue, type Result } from '../../../numbers/result.ts';
 import { journalWork, type JournalWork, type YardDatabase } from './idb-schema.ts';
 

@@ -1,3 +1,4 @@
+/** The one suite of stores, run on the database of a browser as far as one can be had without a browser. */
 import 'fake-indexeddb/auto';
 import assert from 'node:assert/strict';
 import { test } from 'node:test';

@@ -41,7 +41,8 @@ async function epochOf(db: YardDatabase): Promise<string> {
   const work = db.transaction('facts', 'readwrite', { durability: 'strict' });
   const known = (await work.store.get('epoch')) as string | undefined;
   // getRandomValues and not randomUUID: the latter is missing on plain http.
-  const epoch = known ?? [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  const epoch =
+    known ?? [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   if (known === undefined) await work.store.put(epoch, 'epoch');
   await work.done;
   return epoch;

@@ -1,3 +1,4 @@
+/** Talking to a server over an answer made up: what each trouble is called. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { kindMap } from '../../../journal/read-entry.ts';
@@ -15,7 +16,8 @@ test('S30 push, pull, hello and pair ask the routes of the server and read its a
   const asked: string[] = [];
   const server = over((path, init) => {
     asked.push(`${init.method ?? 'GET'} ${path}`);
-    if (init.method === 'POST') return json(200, path === '/api/pair' ? { paired: true } : { epoch: 'e', added: [idOf(1)], known: [] });
+    if (init.method === 'POST')
+      return json(200, path === '/api/pair' ? { paired: true } : { epoch: 'e', added: [idOf(1)], known: [] });
     if (path === '/api/hello') return json(200, { version: '1', epoch: 'e', count: 3 });
     return json(200, { epoch: 'e', cursor: 4, more: false, rows: [{ seq: 4, entry: filled(1, 'a', 1) }] });
   });
@@ -51,7 +53,8 @@ test('S32 no network, no answer in time, and answers of another program are issu
     }
   }
   const slow = over(
-    (_path, init) => new Promise((_resolve, reject) => init.signal?.addEventListener('abort', () => reject(init.signal?.reason as Error))),
+    (_path, init) =>
+      new Promise((_resolve, reject) => init.signal?.addEventListener('abort', () => reject(init.signal?.reason as Error))),
     20,
   );
   // The time limit alone does not keep Node awake.
@@ -84,5 +87,11 @@ test('S33 an entry that came and is wrong is reported by field and left out; the
       ['', false],
     ],
   );
-  assert.deepEqual(page.value.issues[0], { code: 'missing', path: 'body.grams', found: 'nothing', expected: 'a number', entry: idOf(2) });
+  assert.deepEqual(page.value.issues[0], {
+    code: 'missing',
+    path: 'body.grams',
+    found: 'nothing',
+    expected: 'a number',
+    entry: idOf(2),
+  });
 });

@@ -6,7 +6,7 @@
 import * as z from 'zod/mini';
 import type { KindMap } from '../../../journal/read-entry.ts';
 import { readEntry } from '../../../journal/read-entry.ts';
-import type { PulledRow, Remote } from '../../../journal/sync.ts';
+import type { PulledRow, Remote } from '../../../journal/sync-ports.ts';
 import { bad, good, type Issue, type Result } from '../../../numbers/result.ts';
 
 export interface Hello {
@@ -39,7 +39,9 @@ const pageSchema = z.object({
 });
 const refusalSchema = z.object({
   issues: z
-    .array(z.object({ code: z.string(), path: z.string(), found: z.string(), expected: z.string(), entry: z.optional(z.string()) }))
+    .array(
+      z.object({ code: z.string(), path: z.string(), found: z.string(), expected: z.string(), entry: z.optional(z.string()) }),
+    )
     .check(z.minLength(1)),
 });
 

@@ -1,10 +1,11 @@
+/** When the device talks to the server: at start, after writing, when the line is back, and how long it waits. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { memoryCopy } from '../../../journal/memory-copy.ts';
 import { memoryStore } from '../../../journal/memory-store.ts';
 import { filled } from '../../../journal/sample.contract.ts';
 import { remoteOver } from '../../../journal/sync.contract.ts';
-import type { Remote } from '../../../journal/sync.ts';
+import type { Remote } from '../../../journal/sync-ports.ts';
 import { bad } from '../../../numbers/result.ts';
 import { firstWaitMs, longestWaitMs, restMs, startSync, type SyncAround, type SyncStatus } from './sync-loop.ts';
 

@@ -4,7 +4,8 @@
  * exchange runs at a time. It reports how many entries are not yet on the server.
  */
 import type { Instant } from '../../../journal/entry.ts';
-import { type LocalCopy, type Remote, syncOnce } from '../../../journal/sync.ts';
+import { syncOnce } from '../../../journal/sync.ts';
+import type { LocalCopy, Remote } from '../../../journal/sync-ports.ts';
 import type { Issue } from '../../../numbers/result.ts';
 
 export interface SyncStatus {

@@ -1,0 +1,54 @@
+/** The two ports of a sync: a copy of the journal on this device, and the server's. Both are sets of entries by id. */
+import type { Issue, Result } from '../numbers/result.ts';
+import type { Entry, Id } from './entry.ts';
+import type { Appended } from './store.ts';
+
+/** How far this copy has read the server. */
+export interface SyncPlace {
+  readonly epoch: string;
+  readonly cursor: number;
+  /** The entry at the cursor: if the server has another one there, it was restored and the cursor means nothing. */
+  readonly last: string | null;
+}
+
+export interface LocalCopy {
+  place(): Promise<SyncPlace | null>;
+  /** Forgets the place and offers every entry again, in one step. */
+  restart(epoch: string): Promise<void>;
+  /** Entries that the server has not confirmed, by id, after the one named. */
+  waiting(after: Id | null, limit: number): Promise<readonly Entry[]>;
+  waitingCount(): Promise<number>;
+  /** The server has these. */
+  settle(ids: readonly Id[]): Promise<void>;
+  /**
+   * Keeps what came, leaves out an id that is here with other content (an issue each), drops what is
+   * now on both sides from the waiting ones and remembers the place, all in one step.
+   */
+  receive(entries: readonly Entry[], place: SyncPlace): Promise<Received>;
+}
+
+export interface Received {
+  readonly added: readonly Id[];
+  readonly issues: readonly Issue[];
+}
+
+export interface Remote {
+  push(entries: readonly Entry[]): Promise<Result<Appended & { readonly epoch: string }>>;
+  pull(cursor: number, limit: number): Promise<Result<PulledPage>>;
+}
+
+export interface PulledRow {
+  readonly seq: number;
+  /** As found, even when the entry is wrong. */
+  readonly id: string;
+  /** Null for what this program refuses to keep; the reason is among the page's issues. */
+  readonly entry: Entry | null;
+}
+
+export interface PulledPage {
+  readonly epoch: string;
+  readonly rows: readonly PulledRow[];
+  readonly cursor: number;
+  readonly more: boolean;
+  readonly issues: readonly Issue[];
+}
