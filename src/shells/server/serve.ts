@@ -2,7 +2,8 @@
  * `festoon serve`: starts the server, says where it is, and ends it on a signal. What it prints is
  * all that it prints: the address, the folder, and for other devices the pairing code.
  */
-import { issueLine } from '../../numbers/result.ts';
+import { issueText } from '../../words/issue-text.ts';
+import { text } from '../../words/text.ts';
 import { type ServerOptions, startServer } from './start-server.ts';
 
 export interface ServeOptions<D> extends Omit<ServerOptions<D>, 'port' | 'host' | 'dataDir' | 'showCode' | 'trouble'> {
@@ -24,7 +25,7 @@ export interface Serving {
 export async function serve<D>(options: ServeOptions<D>): Promise<Serving> {
   const say = options.say ?? ((line: string) => console.log(line));
   const dataDir = options.dataDir ?? (process.env['FESTOON_DATA'] || './yard-data');
-  const sayCode = (code: string): void => say(`Pairing code for another device: ${code.slice(0, 4)} ${code.slice(4)}`);
+  const sayCode = (code: string): void => say(text('serve.code', { code: `${code.slice(0, 4)} ${code.slice(4)}` }));
   const started = await startServer({
     ...options,
     port: options.port ?? portFrom(process.env['PORT']),
@@ -35,10 +36,10 @@ export async function serve<D>(options: ServeOptions<D>): Promise<Serving> {
     },
     trouble: (error) => console.error(error),
   });
-  if (!started.ok) throw new Error(started.issues.map(issueLine).join('\n'));
+  if (!started.ok) throw new Error(started.issues.map((issue) => issueText(issue)).join('\n'));
   const running = started.value;
-  say(`Festoon is at ${running.url}`);
-  say(`Its journal is kept in ${dataDir}`);
+  say(text('serve.at', { url: running.url }));
+  say(text('serve.kept', { folder: dataDir }));
   const code = running.code();
   if (code !== null) sayCode(code);
   const close = closing(running.close);
@@ -65,9 +66,9 @@ function closing(end: () => Promise<void>): () => Promise<void> {
 }
 
 /** Throws the one line to print for what is no port. */
-function portFrom(text: string | undefined): number {
-  if (text === undefined || text === '') return 4180;
-  const port = Number(text);
-  if (!Number.isInteger(port) || port < 0 || port > 65535) throw new Error(`PORT: ${text}; a whole number from 0 to 65535`);
+function portFrom(given: string | undefined): number {
+  if (given === undefined || given === '') return 4180;
+  const port = Number(given);
+  if (!Number.isInteger(port) || port < 0 || port > 65535) throw new Error(text('command.bad-port', { found: given }));
   return port;
 }

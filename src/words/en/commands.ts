@@ -18,6 +18,9 @@ export const commands = {
   'command.serve-help':
     'Answers on http://127.0.0.1:4180 (PORT, HOST or the options). Another host needs a pairing code, shown here, ' +
     'and https for a phone: --cert and --key.',
+  'serve.at': 'Festoon is at {url}',
+  'serve.kept': 'Its journal is kept in {folder}',
+  'serve.code': 'Pairing code for another device: {code}',
   'command.demo': 'serve the screens, opened on the demo yard',
   'command.demo-help': 'The demo yard lives in the browser, apart from the keeper’s own; its today is Friday 16 May 2014.',
   'command.demo-at': 'The demo yard is at {url}',

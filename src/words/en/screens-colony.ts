@@ -38,6 +38,12 @@ export const colonyTexts = {
   'total.breadKg': 'Bee bread',
 
   'bars.title': 'The combs as they should look on {day}',
+  'bars.other-day': 'Another day',
+  'bars.week-back': '− week',
+  'bars.day-back': '− day',
+  'bars.day-on': '+ day',
+  'bars.week-on': '+ week',
+  'bars.to-today': 'Today',
   'bars.choose': 'Choose a bar',
   'bars.back': 'Bar back',
   'bars.on': 'Bar on',

@@ -1,4 +1,4 @@
-/** The nest as it should look today: seven bars large, one of them in hand, with its face and what it holds. */
+/** The nest as it should look today or on another day: seven bars large, one of them in hand, with its face and what it holds. */
 import { useState } from 'react';
 import type { BarView, ColonyView } from '../../../colony/view.ts';
 import { layerOrder } from '../../../sheets/strip.ts';
@@ -6,9 +6,12 @@ import { Drawn } from '../frame/drawn.tsx';
 import { useDrawings } from '../frame/drawings.ts';
 import { useText } from '../frame/manner.tsx';
 import { dayPart } from '../frame/parts.ts';
+import { OtherDay, useOtherDay } from './other-day.tsx';
 
-export function BarsToday({ view }: { readonly view: ColonyView }) {
+export function BarsToday({ view: today }: { readonly view: ColonyView }) {
   const { t } = useText();
+  const other = useOtherDay(today);
+  const { view } = other;
   const { lensStrip } = useDrawings();
   const middle = view.bars.filter((bar) => bar.kind !== 'bare');
   const [place, setPlace] = useState(middle[Math.floor(middle.length / 2)]?.place ?? view.bay.from);
@@ -16,6 +19,7 @@ export function BarsToday({ view }: { readonly view: ColonyView }) {
   return (
     <section>
       <h2>{t('bars.title', { day: dayPart(view.day) })}</h2>
+      <OtherDay day={other} />
       <div onClick={(event) => setPlace(placeUnder(event.target) ?? place)}>
         <Drawn svg={lensStrip(view, place)} className="drawn lens" />
       </div>

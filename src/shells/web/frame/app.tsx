@@ -16,6 +16,7 @@ import { Screen } from './screen.tsx';
 import { Standing } from './standing.tsx';
 import { useWide } from './wide.ts';
 
+const OpenDemo = lazy(() => import('../start/open-demo.tsx').then((file) => ({ default: file.OpenDemo })));
 const ColonyScreen = lazy(() => import('../colony/colony-screen.tsx').then((file) => ({ default: file.ColonyScreen })));
 const StartScreen = lazy(() => import('../start/start-screen.tsx').then((file) => ({ default: file.StartScreen })));
 const VisitScreen = lazy(() => import('../visit/visit-screen.tsx').then((file) => ({ default: file.VisitScreen })));
@@ -86,6 +87,9 @@ function Framed() {
                 </Route>
                 <Route path="/settings">
                   <SettingsScreen />
+                </Route>
+                <Route path="/demo">
+                  <OpenDemo />
                 </Route>
                 <Route path="/start">
                   <StartScreen />

@@ -3,7 +3,7 @@
  * no tap waits for it. The worker keeps the entries that it has been given; only new ones are sent.
  */
 import type { Entry, Id } from '../../../journal/entry.ts';
-import type { FilmFrame } from '../../../colony/view.ts';
+import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Manner } from '../../../words/say.ts';
 import type { EngineAnswer, EngineQuestion, HistoryPoint, Issued, ReadFile, Shown } from './shown.ts';
@@ -46,6 +46,11 @@ export function computePicture(entries: readonly Entry[], day: Day): Promise<Sho
 /** What was believed of a colony at the end of a day, by the entries of the last picture; null before it began. */
 export function pointOf(colony: Id, day: Day): Promise<HistoryPoint | null> {
   return ask<HistoryPoint | null>({ number: ++asked, ask: 'point', colony, day });
+}
+
+/** A colony as it is believed to be on any day, by the entries of the last picture; null before it began. */
+export function viewOn(colony: Id, day: Day): Promise<ColonyView | null> {
+  return ask<ColonyView | null>({ number: ++asked, ask: 'view', colony, day });
 }
 
 /** Advice and forecast of a colony by the entries of the last picture, as bodies of entries. */

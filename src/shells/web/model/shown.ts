@@ -1,7 +1,7 @@
 /** What the worker and the screens say to each other: plain data, safe to store and to send. */
 import type { Picture } from '../../../apiary.ts';
 import type { OpeningHours } from '../../../apiary/round-day.ts';
-import type { FilmFrame } from '../../../colony/view.ts';
+import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Contact, Observer } from '../../../colony/state.ts';
 import type { Ink } from '../../../hive/contents.ts';
 import type { Hive, Measurement } from '../../../hive/state.ts';
@@ -93,6 +93,8 @@ export type EngineQuestion =
       readonly entries: readonly Entry[];
     }
   | { readonly number: number; readonly ask: 'point'; readonly day: Day; readonly colony: Id }
+  /** A colony as it is believed to be on another day than the picture's, without its film. */
+  | { readonly number: number; readonly ask: 'view'; readonly day: Day; readonly colony: Id }
   /** Advice and forecast of a colony as bodies of entries, by the last picture. */
   | { readonly number: number; readonly ask: 'issued'; readonly day: Day; readonly colony: Id; readonly manner: Manner }
   /** The earlier strips of a colony's film, as the last picture had them. */
@@ -113,7 +115,7 @@ export interface ReadFile {
   readonly notes: readonly Issue[];
 }
 
-export type EngineValue = Shown | readonly FilmFrame[] | HistoryPoint | ReadFile | Issued | null;
+export type EngineValue = Shown | ColonyView | readonly FilmFrame[] | HistoryPoint | ReadFile | Issued | null;
 
 export type EngineAnswer =
   | { readonly number: number; readonly ok: true; readonly answer: EngineValue }

@@ -7,7 +7,7 @@ import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { addTogether } from '../../../numbers/range.ts';
 import type { Manner } from '../../../words/say.ts';
-import type { FilmFrame } from '../../../colony/view.ts';
+import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { EngineAnswer, EngineQuestion, EngineValue, HistoryPoint, Issued } from '../model/shown.ts';
 import { filmAtOnce } from '../model/shown.ts';
 import { asideOf } from './aside-of.ts';
@@ -44,6 +44,7 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   if (question.ask === 'film') return earlierFilm(question.colony);
   if (question.ask === 'issued') return issued(question.colony, question.day, question.manner);
   if (question.ask === 'point') return point(question.colony, question.day);
+  if (question.ask === 'view') return viewOn(question.colony, question.day);
   if (question.afresh) {
     entries = [];
     folded = null;
@@ -86,6 +87,12 @@ async function issued(colony: Id, day: Day, manner: Manner): Promise<Issued> {
     advice: adviceIssued(pictureOf(apiary, day), colony, digest, manner),
     forecast: forecastIssued(apiary, colony, day, digest),
   };
+}
+
+/** Past days by what is known now; days ahead by all that was read so far. */
+function viewOn(colony: Id, day: Day): ColonyView | null {
+  const then = readJournal(entries, day);
+  return then.state.colonies.has(colony) ? { ...viewOf(then.state, colony, day, then.book), film: [] } : null;
 }
 
 /** What was believed of a colony at the end of one of its days, by all that is known now. */
