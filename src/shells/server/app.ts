@@ -136,7 +136,7 @@ function wrongMethod(c: Context, allowed: string): Response {
 const safeHeaders = {
   contentSecurityPolicy: {
     defaultSrc: ["'self'"],
-    styleSrc: ["'self'", "'unsafe-inline'"],
+    styleSrc: ["'self'"],
     imgSrc: ["'self'", 'data:', 'blob:'],
     objectSrc: ["'none'"],
     baseUri: ["'none'"],

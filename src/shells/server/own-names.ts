@@ -24,6 +24,14 @@ export function ownNames(host: string): ReadonlySet<string> {
   return new Set([...loopbackNames, bracketed(host), own, `${own}.local`, ...addresses.map(bracketed)]);
 }
 
+/** What another device can type after `https://`: this machine's names and addresses, without those that only it knows. */
+export function namesForOthers(host: string): readonly string[] {
+  const everywhere = ['0.0.0.0', '[::]', '::'];
+  return [...ownNames(host)].filter(
+    (name) => !loopbackNames.includes(name) && !everywhere.includes(name) && !name.startsWith('[fe80'),
+  );
+}
+
 function bracketed(address: string): string {
   return address.includes(':') && !address.startsWith('[') ? `[${address.toLowerCase()}]` : address.toLowerCase();
 }

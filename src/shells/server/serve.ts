@@ -4,6 +4,7 @@
  */
 import { issueText } from '../../words/issue-text.ts';
 import { text } from '../../words/text.ts';
+import { namesForOthers } from './own-names.ts';
 import { type ServerOptions, startServer } from './start-server.ts';
 
 export interface ServeOptions<D> extends Omit<ServerOptions<D>, 'port' | 'host' | 'dataDir' | 'showCode' | 'trouble'> {
@@ -41,7 +42,13 @@ export async function serve<D>(options: ServeOptions<D>): Promise<Serving> {
   say(text('serve.at', { url: running.url }));
   say(text('serve.kept', { folder: dataDir }));
   const code = running.code();
-  if (code !== null) sayCode(code);
+  if (code !== null) {
+    const { protocol } = new URL(running.url);
+    const names = namesForOthers(options.host ?? (process.env['HOST'] || ''));
+    const urls = names.map((name) => `${protocol}//${name}:${running.port}`);
+    if (urls.length > 0) say(text('serve.others', { urls: urls.join(', ') }));
+    sayCode(code);
+  }
   const close = closing(running.close);
   return { url: running.url, close };
 }

@@ -20,6 +20,7 @@ export const commands = {
     'and https for a phone: --cert and --key.',
   'serve.at': 'Festoon is at {url}',
   'serve.kept': 'Its journal is kept in {folder}',
+  'serve.others': 'From another device: {urls}',
   'serve.code': 'Pairing code for another device: {code}',
   'command.demo': 'serve the screens, opened on the demo yard',
   'command.demo-help': 'The demo yard lives in the browser, apart from the keeper’s own; its today is Friday 16 May 2014.',
