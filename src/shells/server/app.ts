@@ -132,7 +132,7 @@ function wrongMethod(c: Context, allowed: string): Response {
   return refuse(c, { code: 'wrong-method', path: c.req.path.slice(0, 80), found: c.req.method, expected: allowed });
 }
 
-/** Sheets are drawn as strings with style attributes, hence inline styles; no script but the app's own files. */
+/** Neither script nor style but from the app's own files: drawings carry no style attributes. */
 const safeHeaders = {
   contentSecurityPolicy: {
     defaultSrc: ["'self'"],
