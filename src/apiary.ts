@@ -76,11 +76,14 @@ export function readJournal(entries: readonly Entry[], until?: Day): Apiary {
   };
 }
 
-/** What is believed of the whole yard on a day, and what is advised. The journal must be folded to that day. */
-export function pictureOf(apiary: Apiary, day: Day): Picture {
+/**
+ * What is believed of the whole yard on a day, and what is advised. The journal must be folded to that day.
+ * `frames`: strips of each colony's film, the last ones; all when absent.
+ */
+export function pictureOf(apiary: Apiary, day: Day, frames = Infinity): Picture {
   const { state, book } = apiary;
   const views = [...state.colonies.keys()]
-    .map((colony) => viewOf(state, colony, day, book))
+    .map((colony) => viewOf(state, colony, day, book, undefined, frames))
     .sort((a, b) => Number(a.ended !== null) - Number(b.ended !== null) || (a.name < b.name ? -1 : 1));
   const living = views.filter((view) => view.ended === null);
   const [yard = null] = state.yards.values();

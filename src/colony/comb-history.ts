@@ -19,7 +19,10 @@ export interface CombReading {
   readonly visit: Id;
   readonly day: Day;
   readonly read: CombRead;
-  /** Null when the reading tells nothing of the contents. */
+  /**
+   * Null when the reading tells nothing of the contents. Worked out when it is first asked for: most
+   * readings of a long journal never are.
+   */
   readonly split: CombSplit | null;
   /** Built share as far as it was known at that reading; null when it never was. */
   readonly built: number | null;
@@ -60,12 +63,16 @@ function workedOut(
   const comb = state.combs.get(row.comb) ?? null;
   const past = { firstCells: firstCells(colony, comb, book), last };
   const built = builtBy(row, read, last?.built ?? null);
+  let split: CombSplit | null | undefined;
   return {
     row,
     visit: visit.id,
     day: visit.day,
     read,
-    split: splitContents(read, possibleAges(past, visit.day, calendar), calendar, book),
+    get split() {
+      if (split === undefined) split = splitContents(read, possibleAges(past, visit.day, calendar), calendar, book);
+      return split;
+    },
     built,
   };
 }

@@ -37,6 +37,11 @@ export function combRead(body: Reading): CombRead {
   };
 }
 
+/** The share with brood alone, for those who go through every reading of a long journal. */
+export function broodRead(body: Reading): number | null {
+  return part(body.faces, 'brood8');
+}
+
 /** The mean of the faces on which it was read, as a share of the whole; null when on none. */
 function part(faces: readonly FaceReading[], name: 'brood8' | 'food8' | 'drone8' | 'sealedFood8' | 'bees8'): number | null {
   let read = 0;

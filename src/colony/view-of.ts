@@ -25,13 +25,14 @@ import { visitSummary } from './visit-summaries.ts';
 import { currentQueen, visitsInOrder } from './visits-of.ts';
 import { lastStay, stayOn } from './whose.ts';
 
-/** Throws when the colony is not in the state or has never lived in a hive. */
+/** Throws when the colony is not in the state or has never lived in a hive. `frames`: how many strips of the film are made, the last ones. */
 export function viewOf(
   state: ColonyState,
   colonyId: Id,
   day: Day,
   book: FigureBook,
   outlook: Outlook = plainOutlook,
+  frames = Infinity,
 ): ColonyView {
   const colony = state.colonies.get(colonyId);
   assert(colony, `the colony ${colonyId} is in the state`);
@@ -61,7 +62,9 @@ export function viewOf(
     bay: { from: ground.from, to: ground.to },
     entrance: ground.hive.entrance,
     bars: bars.map((bar) => bar.view),
-    film: visits.map((visit, i) => frameOf(nest, colony, visit, visits[i - 1] ?? null, events)),
+    film: visits.flatMap((visit, i) =>
+      i < visits.length - frames ? [] : [frameOf(nest, colony, visit, visits[i - 1] ?? null, events)],
+    ),
     totals: { ...totals, adults: believed.adults },
     layingPerDay: laid,
     room: roomReading(bars, totals, laid, nest.measures, nest.calendar, day, book),

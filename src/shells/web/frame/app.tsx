@@ -35,7 +35,7 @@ export function App() {
 
 function Framed() {
   const { t } = useText();
-  const { book, phase, entries, picture } = useYard();
+  const { book, phase, entries, picture, computing } = useYard();
   const [location] = useLocation();
   const [onVisit] = useRoute('/visit/:colony');
   const { preferences } = usePreferences();
@@ -61,7 +61,7 @@ function Framed() {
     );
   }
   return (
-    <div className="frame">
+    <div className="frame" data-computing={computing || phase === 'reading'}>
       <Marks />
       <a className="skip" href="#screen">
         {t('frame.skip')}

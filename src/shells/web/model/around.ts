@@ -3,6 +3,7 @@ import type { Entry } from '../../../journal/entry.ts';
 import demoAddress from '../../../../examples/ferry-road.jsonl?url';
 import { openBrowserStore } from '../store/idb-store.ts';
 import { computePicture, issuedFor } from './engine.ts';
+import { painted } from './painted.ts';
 import { memoryYardStore } from './memory-yard-store.ts';
 import { newId } from './notes.ts';
 import { type Book, keepPreferences, readPreferences } from './preferences.ts';
@@ -11,6 +12,7 @@ import type { Around, OpenedStore, ServerNews } from './yard-state.ts';
 export const around: Around = {
   openStore,
   computePicture,
+  painted,
   issuedFor: (colony, day) => {
     const { units, hours } = readPreferences();
     return issuedFor(colony, day, { language: 'en', units, hours, today: day });

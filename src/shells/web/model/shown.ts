@@ -68,7 +68,7 @@ export interface Shown {
 }
 
 /** Strips that are sent with a Picture: ten years of thirty hives would be too heavy to send and to keep. */
-export const filmAtOnce = 8;
+export const filmAtOnce = 6;
 
 /** The minutes that the keeper can choose from. */
 export const minuteChoices = [15, 30, 60, 90, 120] as const;

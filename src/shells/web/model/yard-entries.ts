@@ -13,7 +13,7 @@ export interface Counted {
   readonly known: number;
 }
 
-const pageSize = 2000;
+const pageSize = 10_000;
 /** Small enough that a tap between two batches is not felt to wait. */
 const demoBatch = 100;
 

@@ -35,6 +35,7 @@ function world(part: Partial<Around> = {}): World {
   const observers = new Map<string, string>();
   const around: Around = {
     openStore: () => Promise.resolve({ store, trouble: [] }),
+    painted: () => Promise.resolve(),
     computePicture: (entries, day) => {
       asked.push({ entries: entries.length, day });
       return Promise.resolve(shownOf(entries, day));

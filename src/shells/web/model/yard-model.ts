@@ -97,6 +97,8 @@ async function openBook(work: Work, book: Book): Promise<void> {
   work.justVisited.clear();
   await showKept(work, book, store);
   change(work, { trouble });
+  // What was kept is read by the keeper while the journal is read by us: the first frame comes first.
+  if (work.state.picture !== null) await around.painted();
   await readNew(work);
   const unkept = book === 'demo' && !(await demoIsWhole(store)) ? await around.demoEntries() : [];
   if (work.store !== store) return;

@@ -2,6 +2,7 @@
  * The making of pictures: the newest day and entries win, an answer to an older question is dropped. What
  * was advised and forecast at the end of a visit is then kept as it was issued.
  */
+import { snapshotOf } from './snapshot.ts';
 import type { Aside } from './shown.ts';
 import { append } from './yard-entries.ts';
 import { change, setObserver, type Work } from './yard-work.ts';
@@ -19,7 +20,7 @@ export async function compute(work: Work): Promise<void> {
     adoptKeeper(work, shown.aside);
     await keepIssued(work);
     // A snapshot that cannot be kept costs a moment at the next start, nothing else.
-    void store.snapshots.put('shown', shown).catch(() => undefined);
+    void store.snapshots.put('shown', snapshotOf(shown)).catch(() => undefined);
   } catch (error) {
     if (ticket !== work.asked) return;
     const issue = { code: 'engine-stopped', path: 'picture', found: String(error), expected: 'a picture' };

@@ -56,6 +56,8 @@ export interface Around {
   /** The demo's journal, fetched when the demo is opened for the first time. */
   readonly demoEntries: () => Promise<readonly Entry[]>;
   readonly now: () => Date;
+  /** Resolves when what was just shown is on the screen. */
+  readonly painted: () => Promise<void>;
   readonly observerOf: (book: Book) => Id | null;
   readonly keepObserver: (book: Book, observer: Id) => void;
   /** Yard id for a book without a yard entry; kept, so that a second start has the same. */

@@ -2,13 +2,14 @@
  * The round of the day: the date, the hours that suit opening, and the hives along a path, the
  * longest need first. It shows what was last believed at once and never waits for the engine.
  */
-import { lazy, Suspense, useMemo, useState } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import type { Stop } from '../../../apiary.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import { formatWeekday } from '../../../words/format-day.ts';
 import { useText } from '../frame/manner.tsx';
 import { Screen } from '../frame/screen.tsx';
+import { painted } from '../model/painted.ts';
 import { useYard } from '../model/use-yard.tsx';
 import { DayWeather } from './day-weather.tsx';
 import { EmptyHives } from './empty-hives.tsx';
@@ -39,6 +40,7 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
   const [hiving, setHiving] = useState(false);
   const [writing, setWriting] = useState<ColonyView | null>(null);
   const placed = useMemo(() => (picture === null ? [] : placeStops(picture.round, picture.colonies)), [picture]);
+  const drawn = useDrawnFirst(placed.length);
   if (picture === null) return null;
   return (
     <Screen title={formatWeekday(today, manner)} aside={picture.yard?.name} takesFocus={takesFocus}>
@@ -48,7 +50,7 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
         <p>{t('round.no-colony')}</p>
       ) : (
         <ol className="path" aria-label={t('round.path')}>
-          {placed.map(({ stop, view, peg }) => (
+          {placed.slice(0, drawn).map(({ stop, view, peg }) => (
             <StopOnPath
               key={stop.colony}
               stop={stop}
@@ -79,6 +81,26 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
       </Suspense>
     </Screen>
   );
+}
+
+/** More hives than a screen holds: our choice. */
+const firstHives = 6;
+
+/** How many hives are drawn: those that the keeper sees first, then all, so that a large yard does not keep the first waiting. */
+function useDrawnFirst(all: number): number {
+  const [drawn, setDrawn] = useState(firstHives);
+  useEffect(() => {
+    let here = true;
+    if (all > drawn) {
+      void painted().then(() => {
+        if (here) setDrawn(all);
+      });
+    }
+    return () => {
+      here = false;
+    };
+  }, [all, drawn]);
+  return drawn;
 }
 
 /** Something is to be done today; a hive that is left shut may still be fed. */

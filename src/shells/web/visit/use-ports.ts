@@ -5,6 +5,7 @@ import { useDrawings } from '../frame/drawings.ts';
 import { useManner } from '../frame/manner.tsx';
 import { instantOf } from '../model/clock.ts';
 import { newId } from '../model/notes.ts';
+import { painted } from '../model/painted.ts';
 import { useYard, useYardModel } from '../model/use-yard.tsx';
 import { drawnReading } from './drawn-reading.ts';
 import { expectationOf } from './expectation.ts';
@@ -47,17 +48,4 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
     }),
     [model, yard, observer, today, manner, trough, overrides, name, phone],
   );
-}
-
-const longestFrameMs = 100;
-
-/** A page that is not looked at paints nothing: then a moment is enough. */
-function painted(): Promise<void> {
-  return new Promise((resolve) => {
-    const timer = setTimeout(resolve, longestFrameMs);
-    requestAnimationFrame(() => {
-      clearTimeout(timer);
-      setTimeout(resolve);
-    });
-  });
 }

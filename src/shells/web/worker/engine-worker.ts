@@ -1,6 +1,6 @@
 /** The engine's side of the talk: keeps the entries, folds them, makes the Picture of the day that is asked for. */
 import * as z from 'zod/mini';
-import { type Apiary, type Picture, pictureOf, readJournal } from '../../../apiary.ts';
+import { type Apiary, pictureOf, readJournal } from '../../../apiary.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
 import { viewOf } from '../../../apiary/views.ts';
 import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
@@ -23,7 +23,8 @@ interface Self {
 const own = self as unknown as Self;
 const ever = '9999-12-31';
 let entries: Entry[] = [];
-let last: Picture | null = null;
+/** The day of the last picture. */
+let shown: Day | null = null;
 let folded: { readonly until: string; readonly count: number; readonly apiary: Apiary } | null = null;
 
 own.onmessage = ({ data }) => {
@@ -51,18 +52,16 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   }
   for (const entry of question.entries) entries.push(entry);
   const apiary = apiaryOn(question.day);
-  const picture = pictureOf(apiary, question.day);
-  last = picture;
-  return { picture: light(picture), aside: asideOf(apiary, entries, picture), roundDay: roundDayOf(apiary, picture) };
+  const picture = pictureOf(apiary, question.day, filmAtOnce);
+  shown = question.day;
+  return { picture, aside: asideOf(apiary, entries, picture), roundDay: roundDayOf(apiary, picture) };
 }
 
-/** Without the earlier strips of the films. */
-function light(picture: Picture): Picture {
-  return { ...picture, colonies: picture.colonies.map((view) => ({ ...view, film: view.film.slice(-filmAtOnce) })) };
-}
-
+/** The strips that the last picture left out. */
 function earlierFilm(colony: Id): readonly FilmFrame[] {
-  return last?.colonies.find((view) => view.colony === colony)?.film.slice(0, -filmAtOnce) ?? [];
+  if (shown === null) return [];
+  const { state, book } = apiaryOn(shown);
+  return viewOf(state, colony, shown, book).film.slice(0, -filmAtOnce);
 }
 
 /** The journal folded to the end of a day; the last one is kept, because it is asked for again at once. */
