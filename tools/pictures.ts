@@ -1,0 +1,115 @@
+/**
+ * `npm run pictures`: the screens as they are, into docs/pictures: the four that matter at phone and
+ * laptop size in the three themes, and one visit step by step. To be looked at, not compared.
+ */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { beginUsual, demoColonies, tapNamed } from './browser/thumb.ts';
+import { openFestoon } from './browser/open.ts';
+
+const folder = 'docs/pictures';
+const themes = ['paper', 'dusk', 'sun'] as const;
+const sizes = [
+  { name: '390x844', width: 390, height: 844 },
+  { name: '1366x900', width: 1366, height: 900 },
+] as const;
+
+const screens = ['round', 'colony', 'visit', 'handbook'] as const;
+type ScreenName = (typeof screens)[number];
+
+async function picture(page: Page, name: string): Promise<void> {
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  await page.waitForTimeout(400);
+  await page.screenshot({ path: `${folder}/${name}.png` });
+}
+
+const goTo: Readonly<Record<ScreenName, (page: Page, address: string, colony: string) => Promise<void>>> = {
+  round: async (page, address) => {
+    await page.goto(address);
+    await page.locator('.slip').first().waitFor();
+  },
+  colony: async (page, address, colony) => {
+    await page.goto(`${address}/colony/${colony}`);
+    await page.locator('.other-day').waitFor();
+  },
+  visit: async (page, address, colony) => {
+    await page.goto(`${address}/visit/${colony}`);
+    await beginUsual(page);
+    await tapNamed(page, 'food + brood');
+  },
+  handbook: async (page, address) => {
+    await page.goto(`${address}/handbook`);
+    await page.locator('summary').first().waitFor();
+    await page.getByRole('searchbox').or(page.locator('input').first()).first().fill('swarm');
+  },
+};
+
+async function allScreens(): Promise<void> {
+  for (const size of sizes) {
+    for (const theme of themes) {
+      const opened = await openFestoon({ theme, width: size.width, height: size.height });
+      const [largest] = await demoColonies(opened);
+      const page = await opened.page('/');
+      for (const screen of screens) {
+        await goTo[screen](page, opened.address, largest?.colony ?? '');
+        await picture(page, `${screen}-${size.name}-${theme}`);
+      }
+      await opened.close();
+    }
+  }
+}
+
+/** One visit in the sun: what the keeper sees, in order. */
+async function oneVisit(): Promise<readonly string[]> {
+  const opened = await openFestoon({ theme: 'sun' });
+  const [largest] = await demoColonies(opened);
+  const page = await opened.page(`/visit/${largest?.colony ?? ''}`);
+  const told: string[] = [];
+  const step = async (says: string): Promise<void> => {
+    told.push(says);
+    await picture(page, `walk-${told.length}`);
+  };
+  const down = () => page.locator('.visit-act .visit-go').click();
+  await page.locator('.visit-end .visit-go').waitFor();
+  await step('The visit begins: what kind, from which end, bees left on or brushed off.');
+  await beginUsual(page);
+  await step('The first bar in the hand. Nothing of what is expected of it is shown.');
+  await tapNamed(page, 'food');
+  await step('One tap on a kind of comb sets both rulers.');
+  await tapNamed(page, 'Cells');
+  await step('What no area tells: here queen cells, open, sealed, torn, emerged.');
+  await tapNamed(page, 'None seen');
+  await down();
+  await tapNamed(page, 'food + brood');
+  await tapNamed(page, 'Eggs');
+  await tapNamed(page, 'Seen');
+  await down();
+  await step('Down writes the reading. Only now last time and today’s expectation are told, and a surprise where there is one.');
+  await tapNamed(page, 'More');
+  await step('More: another bar, the smoker, the end of the row, leaving for now.');
+  await tapNamed(page, 'End of the row, then close');
+  await step('The end of the row: bars given or taken, the follower board, the count.');
+  await page.locator('.visit-end .visit-go').click();
+  await step('The colony: bees, temper, cells cut.');
+  await page.locator('.visit-end .visit-go').click();
+  await step('One sentence to confirm. Bars not opened stay unknown.');
+  await opened.close();
+  return told;
+}
+
+function pageOf(told: readonly string[]): string {
+  const rows = screens.flatMap((screen) => [
+    `## ${screen[0]?.toUpperCase() ?? ''}${screen.slice(1)}`,
+    ...sizes.map((size) =>
+      themes.map((theme) => `![${screen}, ${size.name}, ${theme}](${screen}-${size.name}-${theme}.png)`).join(' '),
+    ),
+  ]);
+  const walk = told.map((says, i) => `${i + 1}. ${says}\n\n   ![step ${i + 1}](walk-${i + 1}.png)`);
+  return (
+    ['# Pictures', 'Written by `npm run pictures` from the demo yard.', ...rows, '## One visit', ...walk].join('\n\n') + '\n'
+  );
+}
+
+mkdirSync(folder, { recursive: true });
+await allScreens();
+writeFileSync(`${folder}/README.md`, pageOf(await oneVisit()));
