@@ -29,7 +29,7 @@ function file(name: string, text: string): string {
   return path;
 }
 
-test('C1 --help lists every command, each says more of itself, and a wrong call exits with 2', () => {
+test('Z1 --help lists every command, each says more of itself, and a wrong call exits with 2', () => {
   const overview = festoon(['--help']);
   assert.equal(overview.status, 0);
   for (const name of names) {
@@ -43,7 +43,7 @@ test('C1 --help lists every command, each says more of itself, and a wrong call 
   assert.equal(festoon(['round', '--no-such-option']).status, 2);
 });
 
-test('C2 calc prints one JSON object and nothing else, or one line a fault and nothing on standard output', () => {
+test('Z2 calc prints one JSON object and nothing else, or one line a fault and nothing on standard output', () => {
   const good = festoon(['calc', 'hive-box', '{"floorWidthMm":200,"heightMm":300,"wallAngleDeg":30,"bars":27,"barWidthMm":35}']);
   assert.equal(good.status, 0);
   const answer = JSON.parse(good.stdout) as { innerLengthMm: number; topWidthMm: number; assumed: { expansionMm: number } };
@@ -72,7 +72,7 @@ test('C2 calc prints one JSON object and nothing else, or one line a fault and n
   assert.equal(festoon(['calc', 'no-such-sum', '{}']).status, 2);
 });
 
-test('C3 round, colony and figures speak to people and, with --json, to programs', () => {
+test('Z3 round, colony and figures speak to people and, with --json, to programs', () => {
   const round = JSON.parse(festoon(['round', '--demo', '--json']).stdout) as readonly { verb: string }[];
   assert.ok(round.length >= 6);
   assert.match(festoon(['round', '--demo']).stdout, /^1 {2}/);
@@ -85,7 +85,7 @@ test('C3 round, colony and figures speak to people and, with --json, to programs
   assert.equal(festoon(['figures', 'no-such-figure']).status, 2);
 });
 
-test('C4 an exported journal imported elsewhere is the same export, and importing it again adds nothing', () => {
+test('Z4 an exported journal imported elsewhere is the same export, and importing it again adds nothing', () => {
   assert.equal(festoon(['import', demo], 'first').status, 0);
   const first = festoon(['export'], 'first').stdout;
   const again = festoon(['import', file('first.jsonl', first)], 'second');
@@ -95,7 +95,7 @@ test('C4 an exported journal imported elsewhere is the same export, and importin
   assert.equal(first.trim().split('\n').length, readFileSync(demo, 'utf8').trim().split('\n').length);
 });
 
-test('C5 a visit by its printed schema is added once, however often it is given', () => {
+test('Z5 a visit by its printed schema is added once, however often it is given', () => {
   const schema = JSON.parse(festoon(['visit', '--schema']).stdout) as object;
   const visit = {
     colony: 'Alder',
@@ -117,7 +117,7 @@ test('C5 a visit by its printed schema is added once, however often it is given'
   assert.match(wrong.stderr, /bars\.0\.brood8: 9; /);
 });
 
-test('C6 check names every fault of a file and changes nothing', () => {
+test('Z6 check names every fault of a file and changes nothing', () => {
   const lines = readFileSync(demo, 'utf8').trim().split('\n');
   const first = JSON.parse(lines[0] ?? '') as Record<string, unknown>;
   const reading = JSON.parse(lines.find((line) => line.includes('"kind":"reading"')) ?? '') as {
@@ -151,7 +151,7 @@ test('C6 check names every fault of a file and changes nothing', () => {
   assert.equal(festoon(['check', join(folder, 'not-there.jsonl')]).status, 1);
 });
 
-test('C7 a taken port, a folder that cannot be, and one that is held each give one clear line', async () => {
+test('Z7 a taken port, a folder that cannot be, and one that is held each give one clear line', async () => {
   const taken = createServer().listen(0, '127.0.0.1');
   await new Promise((resolve) => taken.once('listening', resolve));
   const { port } = taken.address() as { port: number };

@@ -53,8 +53,8 @@ export function visitFileJsonSchema(): unknown {
   return z.toJSONSchema(visitFileSchema, { unrepresentable: 'any', io: 'input' });
 }
 
-/** Entries of the visit, or the issues of the file. `noted` is the instant of writing. */
-export function entriesOfVisitFile(json: unknown, state: ColonyState, noted: string): Result<readonly Entry[]> {
+/** Entries of the visit, or the issues of the file. */
+export function entriesOfVisitFile(json: unknown, state: ColonyState): Result<readonly Entry[]> {
   const parsed = visitFileSchema.safeParse(json);
   if (!parsed.success) return bad(...issuesOf(parsed.error.issues, json));
   const file = parsed.data;
@@ -70,8 +70,16 @@ export function entriesOfVisitFile(json: unknown, state: ColonyState, noted: str
   if (by === undefined || yard === undefined || stay === undefined) {
     return bad({ code: 'unknown-observer', path: 'by', found: file.by ?? 'nobody', expected: 'an observer of the journal' });
   }
-  return good(writeEntries(file, { yard, by: by.id, colony: colony.id, hive: stay.hive, noted }));
+  return good(writeEntries(file, { yard, by: by.id, colony: colony.id, hive: stay.hive, noted: notedOf(file) }));
 }
+
+/** Taken from the file like everything else, so that the same file makes the same entries: its own end, or its begin, as if in UTC. */
+function notedOf(file: VisitFile): string {
+  const at = file.ended ?? file.began;
+  return `${at.length === daysLength ? `${at}T12:00` : at}:00Z`;
+}
+
+const daysLength = 'YYYY-MM-DD'.length;
 
 interface Where {
   readonly yard: Id;

@@ -25,7 +25,10 @@ import { visitSummary } from './visit-summaries.ts';
 import { currentQueen, visitsInOrder } from './visits-of.ts';
 import { lastStay, stayOn } from './whose.ts';
 
-/** Throws when the colony is not in the state or has never lived in a hive. `frames`: how many strips of the film are made, the last ones. */
+/**
+ * Throws when the colony is not in the state or has never lived in a hive. `frames`: how many strips
+ * of the film are made, the last ones.
+ */
 export function viewOf(
   state: ColonyState,
   colonyId: Id,

@@ -45,7 +45,8 @@ function main(): void {
   const { firstLoadKb, workerKb, allScriptsKb } = bundleSize();
   const kb = (value: number) => `${value.toFixed(0)} KB`;
   console.log(
-    `first-load script ${kb(firstLoadKb)} gzip (aim: at most 180 KB); the engine's worker beside it ${kb(workerKb)}; all scripts ${kb(allScriptsKb)}`,
+    `first-load script ${kb(firstLoadKb)} gzip (aim: at most 180 KB); ` +
+      `the worker of the engine beside it ${kb(workerKb)}; all scripts ${kb(allScriptsKb)}`,
   );
 }
 

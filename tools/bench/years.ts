@@ -80,8 +80,9 @@ async function main(): Promise<void> {
   const { entries, snapshotMs, rebuildMs, foldMs, pictureMs } = await yearsOpening();
   const ms = (value: number) => `${value.toFixed(0)} ms`;
   console.log(
-    `${size.hives} hives × ${size.years} years, ${entries} entries, page slowed ${slowedBy}×: round from the kept snapshot ${ms(snapshotMs)} ` +
-      `(aim: at most 1000), made anew ${ms(rebuildMs)} (aim: at most 8000); alone and unslowed: fold ${ms(foldMs)}, picture ${ms(pictureMs)}`,
+    `${size.hives} hives × ${size.years} years, ${entries} entries, page slowed ${slowedBy}×: ` +
+      `round from the kept snapshot ${ms(snapshotMs)} (aim: at most 1000), made anew ${ms(rebuildMs)} (aim: at most 8000); ` +
+      `alone and unslowed: fold ${ms(foldMs)}, picture ${ms(pictureMs)}`,
   );
 }
 

@@ -6,7 +6,7 @@ import { text } from '../../words/text.ts';
 import { addEntries } from '../disk/add-entries.ts';
 import { type Command, flag } from './command.ts';
 import { complainAll } from './complain.ts';
-import { dataDir, entriesOf, nowInstant } from './source.ts';
+import { dataDir, entriesOf } from './source.ts';
 
 export const visitCommand: Command = {
   name: 'visit',
@@ -36,7 +36,7 @@ export const visitCommand: Command = {
       call.out.complain(text('command.not-json', { why: (thrown as Error).message }));
       return 1;
     }
-    const made = entriesOfVisitFile(json, readJournal(entries.value).state, nowInstant());
+    const made = entriesOfVisitFile(json, readJournal(entries.value).state);
     const added = made.ok ? await addEntries(dataDir(), made.value) : made;
     if (!added.ok) {
       complainAll(call.out, added.issues);

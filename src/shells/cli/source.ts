@@ -57,7 +57,3 @@ export function todayIn(timeZone: string | null): Day {
 export function todayAnywhere(): Day {
   return todayIn('Pacific/Kiritimati');
 }
-
-export function nowInstant(): string {
-  return `${new Date().toISOString().slice(0, 19)}Z`;
-}
