@@ -4,7 +4,7 @@
  */
 import { type FigureBook, rangeOf, value } from '../figures/book.ts';
 import type { Range } from '../numbers/range.ts';
-import { scaleRange } from '../numbers/range.ts';
+import { scaleRange, timesRange } from '../numbers/range.ts';
 import { type Dm2, inBase, type Mm } from '../numbers/units.ts';
 import { combFace, type FaceSize } from './comb-face.ts';
 import { combOutline, type Outline } from './outline.ts';
@@ -59,11 +59,11 @@ export interface PerDm2 {
   readonly bees: Range;
 }
 
-/** Honey comb is taken as thick as the figure says; nectar weighs a share of the honey that it will be. */
+/** Honey comb is as thick as its figure says, and as unsure as that and the weight on an area together; nectar weighs a share of the honey that it will be. */
 export function perCombDm2(book: FigureBook): PerDm2 {
   const faces = 2;
   const mmInCm = 10;
-  const honey = scaleRange(rangeOf(book, 'honey-kg-per-dm2-cm'), value(book, 'comb-thickness-honey') / mmInCm);
+  const honey = timesRange(rangeOf(book, 'honey-kg-per-dm2-cm'), scaleRange(rangeOf(book, 'comb-thickness-honey'), 1 / mmInCm));
   return {
     workerCells: scaleRange(rangeOf(book, 'worker-cells-per-dm2'), faces),
     droneCells: scaleRange(rangeOf(book, 'drone-cells-per-dm2'), faces),

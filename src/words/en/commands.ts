@@ -39,7 +39,7 @@ export const commands = {
   'command.total-seen': 'seen',
   'command.total-carried': 'carried forward',
   'command.total-both': 'both',
-  'command.total-adults': 'adult bees',
+  'command.total-adults': 'bees on the combs',
   'command.total-honey': 'honey',
   'command.no-colony': '{name} is not a colony on this day; known are {known}.',
   'command.visit': 'add one visit from a JSON file, or print the file’s schema',

@@ -28,7 +28,7 @@ export const colonyTexts = {
     'In brackets: where eight of ten such numbers should lie. Carried forward: for bars that the last visit did not open.',
   'colony.acts': 'When more happened',
   'colony.acts-line': 'Each of these changes what everything after it means. Nothing is kept before you say so.',
-  'total.adults': 'Bees',
+  'total.adults': 'Bees on the combs',
   'total.egg': 'Eggs',
   'total.larva': 'Larvae',
   'total.sealed': 'Sealed worker brood',
