@@ -8,6 +8,7 @@ import { readingOf, rowEnd } from './to-entries.ts';
 import { useHand } from './use-session.ts';
 
 const least = { width: 320, height: 44 };
+const settleMs = 250;
 
 export function VisitStrip({ draft }: { readonly draft: Draft }) {
   const { t } = useText();
@@ -26,9 +27,17 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
         return next.width === before.width && next.height === before.height ? before : next;
       });
     measure();
-    const watcher = new ResizeObserver(measure);
+    // A tap changes the room of the strip: it is drawn for the new room when the tap has been answered.
+    let later: ReturnType<typeof setTimeout> | undefined;
+    const watcher = new ResizeObserver(() => {
+      clearTimeout(later);
+      later = setTimeout(measure, settleMs);
+    });
     watcher.observe(measured);
-    return () => watcher.disconnect();
+    return () => {
+      clearTimeout(later);
+      watcher.disconnect();
+    };
   }, []);
   const { read, told, bay, closing, visit, hive } = draft;
   const current = draft.phase === 'bars' ? (draft.bar?.place ?? null) : null;
