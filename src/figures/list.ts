@@ -3,6 +3,7 @@ import { advisingFigures } from './advising.ts';
 import { cellsFigures } from './cells.ts';
 import { combFigures } from './comb.ts';
 import { developmentFigures } from './development.ts';
+import { engineFigures } from './engine.ts';
 import { estimateFigures } from './estimate.ts';
 import { foodFigures } from './food.ts';
 import { layingFigures } from './laying.ts';
@@ -25,6 +26,7 @@ export const figures = [
   ...estimateFigures,
   ...advisingFigures,
   ...visitingFigures,
+  ...engineFigures,
 ] as const;
 
 export type FigureKey = (typeof figures)[number]['key'];

@@ -2,7 +2,7 @@
 import type { Entry } from '../../../journal/entry.ts';
 import demoAddress from '../../../../examples/ferry-road.jsonl?url';
 import { openBrowserStore } from '../store/idb-store.ts';
-import { computePicture, issuedFor } from './engine.ts';
+import { computePicture, issuedFor, prepare } from './engine.ts';
 import { painted } from './painted.ts';
 import { memoryYardStore } from './memory-yard-store.ts';
 import { newId } from './notes.ts';
@@ -12,6 +12,7 @@ import type { Around, OpenedStore, ServerNews } from './yard-state.ts';
 export const around: Around = {
   openStore,
   computePicture,
+  prepare,
   painted,
   issuedFor: (colony, day) => {
     const { units, hours } = readPreferences();

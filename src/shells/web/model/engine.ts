@@ -32,6 +32,17 @@ export function warmEngine(): void {
 
 /** What is believed on a day, by these entries. Fails when the engine does; the entries are not harmed by that. */
 export function computePicture(entries: readonly Entry[], day: Day): Promise<Shown> {
+  return ask<Shown>({ number: ++asked, ask: 'picture', day, ...notYetSent(entries) });
+}
+
+/** Sends entries ahead while more are still being read from disk, so that the picture need not wait for all of it at once. */
+export function prepare(entries: readonly Entry[]): void {
+  const news = notYetSent(entries);
+  // Should the engine stop, the next picture sends everything again and says so.
+  if (news.entries.length > 0) void ask<null>({ number: ++asked, ask: 'keep', ...news }).catch(() => undefined);
+}
+
+function notYetSent(entries: readonly Entry[]): { readonly afresh: boolean; readonly entries: readonly Entry[] } {
   const goesOn =
     worker !== null &&
     sent.count > 0 &&
@@ -40,7 +51,7 @@ export function computePicture(entries: readonly Entry[], day: Day): Promise<Sho
     entries[sent.count - 1]?.id === sent.last;
   const fresh = goesOn ? entries.slice(sent.count) : entries;
   sent = { count: entries.length, first: entries[0]?.id, last: entries.at(-1)?.id };
-  return ask<Shown>({ number: ++asked, ask: 'picture', day, afresh: !goesOn, entries: fresh });
+  return { afresh: !goesOn, entries: fresh };
 }
 
 /** What was believed of a colony at the end of a day, by the entries of the last picture; null before it began. */

@@ -84,6 +84,8 @@ export interface HistoryPoint {
 }
 
 export type EngineQuestion =
+  /** Entries sent ahead of the question for a picture. */
+  | { readonly number: number; readonly ask: 'keep'; readonly afresh: boolean; readonly entries: readonly Entry[] }
   /** `afresh`: forget the entries given before. */
   | {
       readonly number: number;

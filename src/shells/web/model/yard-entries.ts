@@ -55,6 +55,8 @@ export async function readNew(work: Work): Promise<void> {
     for (const row of page.rows) found.push(row.entry);
     work.cursor = page.cursor;
     if (!page.more) break;
+    // Only at the first reading nothing can have come in by another way meanwhile.
+    if (work.state.entries.length === 0) work.around.prepare(found);
   }
   join(work, found);
   change(work, { unsent: await store.unsent() });

@@ -36,6 +36,7 @@ function world(part: Partial<Around> = {}): World {
   const around: Around = {
     openStore: () => Promise.resolve({ store, trouble: [] }),
     painted: () => Promise.resolve(),
+    prepare: () => undefined,
     computePicture: (entries, day) => {
       asked.push({ entries: entries.length, day });
       return Promise.resolve(shownOf(entries, day));

@@ -51,6 +51,8 @@ export interface Around {
   /** Never rejects: where there is no database, a store that forgets, with the reason. */
   readonly openStore: (book: Book, onServer: (news: ServerNews) => void) => Promise<OpenedStore>;
   readonly computePicture: (entries: readonly Entry[], day: Day) => Promise<Shown>;
+  /** Entries that a picture will be asked of, while more are still being read. */
+  readonly prepare: (entries: readonly Entry[]) => void;
   /** Advice and forecast of a colony as they stand in the last picture, as bodies of entries. */
   readonly issuedFor: (colony: Id, day: Day) => Promise<Issued>;
   /** The demo's journal, fetched when the demo is opened for the first time. */

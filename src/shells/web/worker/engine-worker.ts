@@ -51,6 +51,7 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
     folded = null;
   }
   for (const entry of question.entries) entries.push(entry);
+  if (question.ask === 'keep') return null;
   const apiary = apiaryOn(question.day);
   const picture = pictureOf(apiary, question.day, filmAtOnce);
   shown = question.day;
