@@ -59,7 +59,10 @@ export interface PerDm2 {
   readonly bees: Range;
 }
 
-/** Honey comb is as thick as its figure says, and as unsure as that and the weight on an area together; nectar weighs a share of the honey that it will be. */
+/**
+ * Honey comb is as thick as its figure says, and as unsure as that and the weight on an area together;
+ * nectar weighs a share of the honey that it will be.
+ */
 export function perCombDm2(book: FigureBook): PerDm2 {
   const faces = 2;
   const mmInCm = 10;
