@@ -28,8 +28,7 @@ function split(c: EngineConstants, day: number, values: Float64Array, at: number
   const t = yearDay(season, day);
   // Who splits before the year's peak does so when laying is well on its way up: so spring is not later than that.
   const latest = t - start.afterRise - season.middleOfRise;
-  const rise = values[at + part.late]! - values[at + part.long]!;
-  if (t < season.peak && rise > latest) values[at + part.late]! -= rise - latest;
+  if (t < season.peak) values[at + part.rise] = Math.min(values[at + part.rise]!, latest);
   const bees = start.splitBees * Math.exp(start.splitSpread * nextNormal(stream));
   const brood = bees * start.splitBrood * Math.exp(start.splitBroodSpread * nextNormal(stream));
   values[at + part.laysFrom] = day + queenless(c, stream);

@@ -32,7 +32,7 @@ export interface EngineConstants {
 
 /** A number that wanders about its middle: its spread, and what is kept of a gap from day to day. */
 export interface Wander {
-  readonly part: 'laying' | 'loss' | 'capacity' | 'lossLevel' | 'adultsScale' | 'cappedScale' | 'late' | 'long' | 'depth';
+  readonly part: 'laying' | 'loss' | 'capacity' | 'lossLevel' | 'adultsScale' | 'cappedScale' | 'rise' | 'fall' | 'depth';
   readonly middle: number;
   readonly spread: number;
   readonly kept: number;
@@ -106,6 +106,7 @@ function wandering(book: FigureBook): readonly Wander[] {
     const kept = Math.exp(-1 / days[memory]);
     return { part, middle, spread, kept, push: spread * Math.sqrt(1 - kept * kept) };
   };
+  const shift = value(book, 'engine-season-shift-spread');
   return [
     wander('laying', 0, value(book, 'engine-laying-wander'), 'spell'),
     wander('loss', 0, value(book, 'engine-loss-wander'), 'spell'),
@@ -113,8 +114,8 @@ function wandering(book: FigureBook): readonly Wander[] {
     wander('lossLevel', 0, value(book, 'engine-loss-spread'), 'colony'),
     wander('adultsScale', 0, value(book, 'engine-adults-scale-spread'), 'counting'),
     wander('cappedScale', value(book, 'engine-capped-scale'), value(book, 'engine-capped-scale-spread'), 'counting'),
-    wander('late', 0, value(book, 'engine-season-late-spread'), 'counting'),
-    wander('long', 0, value(book, 'engine-season-long-spread'), 'counting'),
+    wander('rise', 0, shift, 'counting'),
+    wander('fall', 0, shift, 'counting'),
     wander('depth', 0, value(book, 'engine-season-depth-spread'), 'counting'),
   ];
 }

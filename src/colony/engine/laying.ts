@@ -9,7 +9,7 @@ import { seasonShare } from './season.ts';
 
 /** The season's share of the peak for a particle on a day. */
 export function shareOn(c: EngineConstants, day: number, values: Float64Array, at: number): number {
-  return seasonShare(c.season, day, values[at + part.late]!, values[at + part.long]!, values[at + part.depth]!);
+  return seasonShare(c.season, day, values[at + part.rise]!, values[at + part.fall]!, values[at + part.depth]!);
 }
 
 /** E = Q·s·e^x·N / (w + N), eggs a day. */

@@ -19,9 +19,9 @@ const names = [
   /** What the counts are like: logarithm of count over bees, of count over sealed cells. */
   'adultsScale',
   'cappedScale',
-  /** What the place is like: days by which the season is late, and by which it is longer at each end; logarithm of its power. */
-  'late',
-  'long',
+  /** What the place is like: days by which spring and autumn are late; logarithm of the season's power. */
+  'rise',
+  'fall',
   'depth',
   /** Day number from which a queen lays. */
   'laysFrom',

@@ -1,7 +1,7 @@
 /**
  * How much of her best a queen lays on a day of the year at a place whose spring and autumn may be early or
- * late, whose season may be long or short and cut deep or not. The monthly shares of the figures are parted at
- * their peak, each half is shifted, the lower of the two counts, the whole is taken to a power; winter keeps a floor.
+ * late and whose seasons may cut deep or not. The monthly shares of the figures are parted at their peak; each
+ * half is shifted by itself, the lower of the two counts, and the whole is taken to a power.
  */
 import { type FigureBook, value } from '../../figures/book.ts';
 import { addDays } from '../../numbers/day.ts';
@@ -12,8 +12,6 @@ export interface SeasonTables {
   readonly rise: Float64Array;
   readonly fall: Float64Array;
   readonly floor: number;
-  /** Days of longer season at each end that raise the floor e-fold. */
-  readonly floorDays: number;
   /** Days to add to the northern year. */
   readonly turn: number;
   /** Day of the year, from 0, at which half of the way up is done. */
@@ -36,7 +34,6 @@ export function seasonTables(book: FigureBook, latitude: number | null): SeasonT
     rise,
     fall: shares.map((share, day) => (day > peak ? share / most : 1)),
     floor: value(book, 'engine-season-floor'),
-    floorDays: value(book, 'engine-season-floor-days'),
     turn: latitude !== null && latitude < 0 ? yearDays / 2 : 0,
     middleOfRise: rise.findIndex((share) => share >= 1 / 2),
     peak,
@@ -49,12 +46,11 @@ export function yearDay(tables: SeasonTables, day: number): number {
   return t < 0 ? t + yearDays : t;
 }
 
-/** Share of the peak, 0 … 1. `late` and `long` in days; `depth` is the logarithm of the power. */
-export function seasonShare(tables: SeasonTables, day: number, late: number, long: number, depth: number): number {
+/** Share of the peak, floor … 1. `rise` and `fall` in days, later above 0; `depth` is the logarithm of the power. */
+export function seasonShare(tables: SeasonTables, day: number, rise: number, fall: number, depth: number): number {
   const t = yearDay(tables, day);
-  const share = Math.min(read(tables.rise, t - late + long), read(tables.fall, t - late - long));
-  const floor = Math.min(1 / 2, tables.floor * Math.exp(long / tables.floorDays));
-  return floor + (1 - floor) * share ** Math.exp(depth);
+  const share = Math.min(read(tables.rise, t - rise), read(tables.fall, t - fall));
+  return tables.floor + (1 - tables.floor) * share ** Math.exp(depth);
 }
 
 /** Straight between the days of a table, level beyond its ends. */
