@@ -57,12 +57,7 @@ for (const size of sizes) {
 }
 
 async function violations(page: Page, name: string): Promise<string[]> {
-  const result = await new AxeBuilder({ page })
-    // One page has no frames to ask, and of what is well the names are enough: both only save time.
-    .options({ resultTypes: ['violations'] })
-    .setLegacyMode(true)
-    .withTags(tags)
-    .analyze();
+  const result = await new AxeBuilder({ page }).withTags(tags).analyze();
   assert.ok(result.passes.length > 0, `axe looked at ${name}`);
   return result.violations.map(({ id, nodes }) => `${name}: ${id}, ${nodes.length} times, first ${nodes[0]?.html ?? ''}`);
 }
