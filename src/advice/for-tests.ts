@@ -157,6 +157,7 @@ export function aView(
     events: [],
     queenMark: null,
     queenSince: null,
+    foreseen: null,
     ...rest,
   };
 }

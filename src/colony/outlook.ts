@@ -9,6 +9,7 @@ import type { Range } from '../numbers/range.ts';
 import { adultsOn } from './adults.ts';
 import { cellsReading } from './cells-reading.ts';
 import { type EvidenceRow, evidenceRow } from './evidence-row.ts';
+import type { Foreseen } from './foreseen.ts';
 import { queenStory } from './queen-breaks.ts';
 import { layingChance, queenReading } from './queen-reading.ts';
 import type { Colony, ColonyState } from './state.ts';
@@ -24,6 +25,8 @@ export interface Believed {
   readonly layingPerDay: Range | null;
   /** What each visit says of the queen, oldest first. */
   readonly evidence: readonly EvidenceRow[];
+  /** The whole of what a model tells; null without one. */
+  readonly foreseen: Foreseen | null;
 }
 
 export type Outlook = (state: ColonyState, colony: Colony, day: Day, book: FigureBook) => Believed;
@@ -39,5 +42,6 @@ export const plainOutlook: Outlook = (state, colony, day, book) => {
     laying: layingChance(story, book),
     layingPerDay: null,
     evidence,
+    foreseen: null,
   };
 };

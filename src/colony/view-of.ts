@@ -80,6 +80,7 @@ export function viewOf(
     events,
     queenMark: reign === null ? null : (state.queens.get(reign.queen)?.mark ?? null),
     queenSince: reign?.began ?? null,
+    foreseen: believed.foreseen,
   };
 }
 

@@ -9,6 +9,7 @@ import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
 import type { Range } from '../numbers/range.ts';
 import type { Window } from '../numbers/window.ts';
+import type { Foreseen } from './foreseen.ts';
 import type { CellCounts, LookedFor, Stage } from './reading.ts';
 import type { ColonyEnd, ColonyEvent, Origin } from './state.ts';
 import type { VisitKind } from './visit.ts';
@@ -171,4 +172,6 @@ export interface ColonyView {
   readonly events: readonly { readonly day: Day; readonly entry: Id; readonly event: ColonyEvent }[];
   readonly queenMark: string | null;
   readonly queenSince: Window | null;
+  /** What the model tells of the view's day; null where it has not been worked out. */
+  readonly foreseen: Foreseen | null;
 }
