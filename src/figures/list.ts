@@ -4,10 +4,12 @@ import { cellsFigures } from './cells.ts';
 import { combFigures } from './comb.ts';
 import { developmentFigures } from './development.ts';
 import { engineFigures } from './engine.ts';
+import { engineLifeFigures } from './engine-life.ts';
 import { estimateFigures } from './estimate.ts';
 import { foodFigures } from './food.ts';
 import { layingFigures } from './laying.ts';
 import { mortalityFigures } from './mortality.ts';
+import { queenChainFigures } from './queen-chain.ts';
 import { queensFigures } from './queens.ts';
 import { swarmsFigures } from './swarms.ts';
 import { visitingFigures } from './visiting.ts';
@@ -27,6 +29,8 @@ export const figures = [
   ...advisingFigures,
   ...visitingFigures,
   ...engineFigures,
+  ...engineLifeFigures,
+  ...queenChainFigures,
 ] as const;
 
 export type FigureKey = (typeof figures)[number]['key'];
