@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook } from '../../figures/book.ts';
 import { newStream, nextUnit } from '../../numbers/streams.ts';
-import { arrivesAt, chainDay, chainDayGuided, layingShare, queenChain, wayChance } from './chain.ts';
+import { arrivesAt, chainDay, guidedChainDay, layingShare, queenChain, wayChance } from './chain.ts';
 import { hazardsOf, lastingBetween, lastingExactly, lastingSkewed, sharedHazards } from './durations.ts';
 import { chainStates, reportedIndex, reportedStates, stateIndex } from './states.ts';
 import { chainEvents } from './ways.ts';
@@ -93,7 +93,7 @@ test('E44 the weights of a guided day undo the guiding: each way keeps its chanc
       const seen = new Map<number, number>();
       for (let i = 0; i < steps; i += 1) {
         const weight = Float64Array.of(0);
-        const way = chainDayGuided(chain, state, daysIn, 0.7, (i + 0.5) / steps, boost, weight, 0.8, 1);
+        const way = guidedChainDay(chain, state, daysIn, 0.7, (i + 0.5) / steps, boost, weight, 0.8, 1);
         seen.set(way, (seen.get(way) ?? 0) + Math.exp(weight[0]!) / steps);
       }
       let stay = 1;

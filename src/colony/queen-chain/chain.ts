@@ -97,7 +97,7 @@ export function chainDay(
  * The same with rare ways proposed `boost` times as often, as far as there is room. Adds to `logWeight[0]` the
  * logarithm of chance over proposal of what was chosen, so that weighted particles stay exact.
  */
-export function chainDayGuided(
+export function guidedChainDay(
   chain: QueenChain,
   state: number,
   daysIn: number,
