@@ -12,8 +12,8 @@ import { newStream, nextUnit, setStream, type Stream } from './streams.ts';
 export interface Observation<Constants, Seen> {
   /** Logarithm of the density of what was seen, were the particle true. */
   readonly density: (constants: Constants, values: Float64Array, at: number, seen: Seen) => number;
-  /** What might be seen, were the particle true. */
-  readonly draw: (constants: Constants, values: Float64Array, at: number, stream: Stream) => number;
+  /** What might be seen, were the particle true, as one number; `like` tells how it is looked for. */
+  readonly draw: (constants: Constants, values: Float64Array, at: number, stream: Stream, like?: Seen) => number;
 }
 
 /** `values[at … at + size − 1]` is one particle. Its functions keep no memory of their own. */
@@ -109,13 +109,14 @@ export function begin<C, S extends object>(setup: Setup<C, S>, day: number, coun
   return { day, count, values, logShares, roots: Int32Array.from({ length: count }, (_, index) => index) };
 }
 
-/** What might be counted on the cloud's day: `draws` for each particle, with the share of each. */
-export function foresee<C, S extends object>(
+/** What might be counted on the cloud's day, looked for as in `like`: `draws` for each particle, with the share of each. */
+export function foresee<C, S extends object, K extends keyof S>(
   setup: Setup<C, S>,
   cloud: Cloud,
-  kind: keyof S,
+  kind: K,
   draws: number,
   seed: number,
+  like?: S[K],
 ): { readonly values: Float64Array; readonly shares: Float64Array } {
   const { model, constants } = setup;
   const values = new Float64Array(cloud.count * draws);
@@ -124,7 +125,13 @@ export function foresee<C, S extends object>(
   for (let particle = 0; particle < cloud.count; particle += 1) {
     setStream(stream, seed, purpose.draw, particle, cloud.day);
     for (let draw = 0; draw < draws; draw += 1) {
-      values[particle * draws + draw] = model.observations[kind].draw(constants, cloud.values, particle * model.size, stream);
+      values[particle * draws + draw] = model.observations[kind].draw(
+        constants,
+        cloud.values,
+        particle * model.size,
+        stream,
+        like,
+      );
       shares[particle * draws + draw] = Math.exp(cloud.logShares[particle]!) / draws;
     }
   }

@@ -9,12 +9,13 @@ import {
   challengerOn,
   challengerSees,
 } from '../../src/colony/engine/challenger.ts';
-import { engineConstants } from '../../src/colony/engine/constants.ts';
+import { engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
 import { blend, drawnForesight, type Foresight, normalForesight } from '../../src/colony/engine/foresight.ts';
-import { colonyModel, type Counts } from '../../src/colony/engine/model.ts';
+import { colonyModel } from '../../src/colony/engine/model.ts';
 import { printedBook, value } from '../../src/figures/book.ts';
 import { begin, foresee, type Setup, step } from '../../src/numbers/particle-filter.ts';
 import type { EngineConstants } from '../../src/colony/engine/constants.ts';
+import type { Seens } from '../../src/colony/engine/seen/list.ts';
 import type { ColonyCounts, CountRow, Target } from './read-counts.ts';
 import { targets } from './read-counts.ts';
 
@@ -29,21 +30,22 @@ export interface Effort {
   readonly seed: number;
 }
 
-const kinds = { adult_bees: 'adults', capped_worker_cells: 'capped' } as const;
+const kinds = { adult_bees: 'bees', capped_worker_cells: 'sealed' } as const;
+const rivals = { adult_bees: 'adults', capped_worker_cells: 'capped' } as const;
 const drawsEach = 3;
 const monthDays = 30;
 
 /** One foresight a row of the colony, in order. */
 export function foreseeColony(colony: ColonyCounts, effort: Effort): readonly RowForesight[] {
   const engine = engineForesights(colony, effort);
-  const rivals = {
+  const foreseenByRivals = {
     adult_bees: rivalForesights(colony, 'adult_bees'),
     capped_worker_cells: rivalForesights(colony, 'capped_worker_cells'),
   };
   return colony.rows.map((_, i) => {
     const of = (target: Target): RowForesight[Target] => {
       const model = engine[i]![target];
-      const rival = rivals[target][i]!;
+      const rival = foreseenByRivals[target][i]!;
       if (model === null || rival === null) return null;
       return { engine: model, ...rival, blend: blend(model, rival.challenger) };
     };
@@ -55,8 +57,11 @@ function engineForesights(
   colony: ColonyCounts,
   { particles, seed }: Effort,
 ): readonly Readonly<Record<Target, Foresight | null>>[] {
-  const constants = engineConstants(printedBook, { latitude: null, splitOn: colony.splitOn });
-  const setup: Setup<EngineConstants, Counts> = { model: colonyModel, constants, resampleBelow: 1 / 2 };
+  const constants = engineConstants(printedBook, {
+    ...unknownGround,
+    beginning: { kind: colony.splitOn === null ? 'standing' : 'split' },
+  });
+  const setup: Setup<EngineConstants, Seens> = { model: colonyModel, constants, resampleBelow: 1 / 2 };
   const first = colony.rows[0]!.day;
   let cloud = begin(setup, colony.splitOn ?? first - value(printedBook, 'engine-start-days'), particles, seed);
   const before = new Set<Target>();
@@ -74,8 +79,8 @@ function engineForesights(
   });
 }
 
-function seenOn(row: CountRow): { -readonly [K in keyof Counts]?: Counts[K] } {
-  const seen: { -readonly [K in keyof Counts]?: Counts[K] } = {};
+function seenOn(row: CountRow): { -readonly [K in keyof Seens]?: Seens[K] } {
+  const seen: { -readonly [K in keyof Seens]?: Seens[K] } = {};
   for (const target of targets) {
     const count = row.counts[target];
     if (count !== null) seen[kinds[target]] = { count };
@@ -88,8 +93,8 @@ function rivalForesights(
   colony: ColonyCounts,
   target: Target,
 ): readonly (Readonly<Record<'challenger' | 'persistence', Foresight>> | null)[] {
-  const numbers = challengerNumbers(printedBook, kinds[target]);
-  const walk = value(printedBook, `as-last-time-${kinds[target]}-wander`);
+  const numbers = challengerNumbers(printedBook, rivals[target]);
+  const walk = value(printedBook, `as-last-time-${rivals[target]}-wander`);
   let state = challengerBegins(numbers, colony.splitOn ?? colony.rows[0]!.day, colony.splitOn !== null);
   let last: { readonly day: number; readonly log: number } | null = null;
   return colony.rows.map(({ day, counts }) => {

@@ -17,12 +17,19 @@ export function ageBrood(c: EngineConstants, values: Float64Array, at: number, e
   return emerging;
 }
 
-/** Moves workers on with the bees that emerged. `share` is the season's share of laying. */
-export function ageAdults(c: EngineConstants, values: Float64Array, at: number, share: number, emerging: number): void {
+/** Moves workers on with the bees that emerged. `share` is the season's share of laying; `hungry` a loss of all ages. */
+export function ageAdults(
+  c: EngineConstants,
+  values: Float64Array,
+  at: number,
+  share: number,
+  hungry: number,
+  emerging: number,
+): void {
   const winter = 1 - Math.min(1, share / c.winterFromShare);
   const times = Math.exp(values[at + part.lossLevel]! + values[at + part.loss]!);
-  const house = Math.exp(-times * ((1 - winter) * c.houseLoss + winter * c.winterLoss));
-  const field = Math.exp(-times * ((1 - winter) * c.fieldLoss + winter * c.winterLoss));
+  const house = Math.exp(-times * ((1 - winter) * c.houseLoss + winter * c.winterLoss) - hungry);
+  const field = Math.exp(-times * ((1 - winter) * c.fieldLoss + winter * c.winterLoss) - hungry);
   const first = at + adultsAt;
   const last = first + adultDays - 1;
   const foraging = first + c.forageAge;

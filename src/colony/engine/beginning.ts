@@ -1,25 +1,40 @@
 /**
- * A colony before its first count. One of which nothing is known has stood for some weeks; a split begins on
- * its day with some bees, some brood of all ages, and a queen of her own, a given one, or one yet to be raised:
- * the model lives through what follows instead of guessing the ages of its bees.
+ * A colony before it was first seen. One of which nothing is known has stood for some weeks; a split begins on
+ * its day with some bees, some brood of all ages, and a queen of her own, a given one, or one yet to be raised;
+ * a swarm begins with bees alone: the model lives through what follows instead of guessing the ages of its bees.
  */
 import { nextNormal, nextUnit, type Stream } from '../../numbers/streams.ts';
+import { stateIndex } from '../queen-chain/states.ts';
 import type { EngineConstants } from './constants.ts';
 import { eggsOn, shareOn } from './laying.ts';
 import { adultDays, adultsAt, broodAt, broodDays, part } from './particle.ts';
+import { becomes } from './queen-day.ts';
 import { yearDay } from './season.ts';
 import { wanderBegins } from './wander.ts';
 
+/** Cells and kilograms where nobody knows the hive: beyond what any colony fills or eats. */
+const enough = { cells: 1e9, kg: 1e4 };
+
 export function colonyBegins(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
   wanderBegins(c, values, at, stream);
-  if (c.splitOn === null) standing(c, day, values, at, stream);
-  else split(c, c.splitOn, values, at, stream);
+  const { beginning, comb } = c.ground;
+  values[at + part.comb] = comb === null ? enough.cells : comb.built;
+  values[at + part.combMost] = comb === null ? enough.cells : comb.most;
+  values[at + part.breadKg] = c.start.breadKg;
+  values[at + part.honeyKg] = comb === null ? enough.kg : c.start.honeyKg * Math.exp(c.start.honeySpread * nextNormal(stream));
+  becomes(values, at, stateIndex.laying);
+  values[at + part.queenFrom] = day - long;
+  if (beginning.kind === 'standing') standing(c, day, values, at, stream);
+  else if (beginning.kind === 'split') split(c, day, values, at, stream);
+  else swarm(c, day, beginning.bees, values, at, stream);
 }
+
+/** Days before the beginning since when a queen of unknown age lays: longer than any bee of summer lives. */
+const long = 2 * adultDays;
 
 function standing(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
   const bees = c.start.bees * Math.exp(c.start.spread * nextNormal(stream));
   const eggs = eggsOn(c, shareOn(c, day, values, at), bees, values, at);
-  values[at + part.laysFrom] = day;
   fill(c, values, at, bees, eggs / c.start.broodShares[0]!);
 }
 
@@ -31,7 +46,9 @@ function split(c: EngineConstants, day: number, values: Float64Array, at: number
   if (t < season.peak) values[at + part.rise] = Math.min(values[at + part.rise]!, latest);
   const bees = start.splitBees * Math.exp(start.splitSpread * nextNormal(stream));
   const brood = bees * start.splitBrood * Math.exp(start.splitBroodSpread * nextNormal(stream));
-  values[at + part.laysFrom] = day + queenless(c, stream);
+  const wait = queenless(c, stream);
+  values[at + part.rest] = wait;
+  values[at + part.queenFrom] = day + wait;
   fill(c, values, at, bees, brood);
 }
 
@@ -43,6 +60,15 @@ function queenless(c: EngineConstants, stream: Stream): number {
   if (way < ownQueen) return 0;
   const [low, high] = way < ownQueen + givenQueen ? givenDays : raisedDays;
   return Math.round(low + place * (high - low));
+}
+
+/** Bees of all ages, each with a load of honey; no comb, no brood; she lays when there are cells. */
+function swarm(c: EngineConstants, day: number, counted: number | null, values: Float64Array, at: number, stream: Stream): void {
+  const bees = (counted ?? c.start.swarmBees) * Math.exp(c.start.swarmSpread * nextNormal(stream));
+  fill(c, values, at, bees, 0);
+  values[at + part.honeyKg] = bees * c.queen.swarmHoneyKg;
+  values[at + part.breadKg] = 0;
+  values[at + part.queenFrom] = day;
 }
 
 /** Bees and brood by age as in a colony that stands still. */

@@ -1,10 +1,21 @@
 /**
- * Everything the model takes from the figures, as plain numbers, worked out once: what a particle is drawn
- * from and what carries it through a day. The keeper's own figures come in by the book.
+ * Everything the model takes from the figures, as plain numbers, worked out once for a colony: what a particle
+ * is drawn from and what carries it through a day. The keeper's own figures come in by the book; what the
+ * journal says of this colony comes in as its ground.
  */
 import { type FigureBook, rangeOf, value } from '../../figures/book.ts';
+import type { FigureKey } from '../../figures/list.ts';
+import { perCombDm2 } from '../../hive/hive-measures.ts';
+import { queenChain, type QueenChain } from '../queen-chain/chain.ts';
+import { droneConstants, type DroneConstants } from './drones.ts';
+import type { Happening } from './happenings.ts';
+import { adultDays, broodDays, type Part } from './particle.ts';
+import { queenConstants, type QueenConstants } from './queen-day.ts';
+import type { RoomConstants } from './room.ts';
 import { seasonTables, type SeasonTables } from './season.ts';
-import { adultDays, broodDays } from './particle.ts';
+import { countConstants, type CountConstants } from './seen/count-constants.ts';
+import type { StoreConstants } from './stores.ts';
+import { type Wander, type Wanderer, slowDays, wanderOf } from './wander.ts';
 
 export interface EngineConstants {
   readonly season: SeasonTables;
@@ -21,24 +32,39 @@ export interface EngineConstants {
   readonly fieldLoss: number;
   readonly winterLoss: number;
   readonly winterFromShare: number;
-  readonly wander: readonly Wander[];
-  readonly noise: { readonly adults: number; readonly capped: number };
-  readonly outlier: { readonly share: number; readonly spread: number };
-  readonly leastCount: number;
+  readonly quick: Wander;
+  readonly slow: Wander;
+  readonly counts: CountConstants;
+  readonly stores: StoreConstants;
+  readonly room: RoomConstants;
+  readonly drones: DroneConstants;
+  readonly chain: QueenChain;
+  readonly queen: QueenConstants;
+  readonly happening: { readonly shareSpread: number };
   readonly start: StartConstants;
-  /** How the colony began: null where that is not known, and it is taken to have stood for long. */
-  readonly splitOn: number | null;
+  readonly ground: Ground;
 }
 
-/** A number that wanders about its middle: its spread, and what is kept of a gap from day to day. */
-export interface Wander {
-  readonly part: 'laying' | 'loss' | 'capacity' | 'lossLevel' | 'adultsScale' | 'cappedScale' | 'rise' | 'fall' | 'depth';
-  readonly middle: number;
-  readonly spread: number;
-  readonly kept: number;
-  /** Spread of a day's push: the wandering keeps its spread. */
-  readonly push: number;
+/** How a colony began, as far as the journal says. */
+export type Beginning =
+  /** Nobody knows: it is taken to have stood for some weeks. */
+  | { readonly kind: 'standing' }
+  | { readonly kind: 'split' }
+  /** A swarm on bare bars; `bees` where its parent was counted. */
+  | { readonly kind: 'swarm'; readonly bees: number | null };
+
+/** What is known of one colony and its place before anything was seen. */
+export interface Ground {
+  /** Degrees, south below 0; null where not known, and taken as north. */
+  readonly latitude: number | null;
+  readonly beginning: Beginning;
+  /** Worker cells of the combs built at the beginning, and of all bars; null where the hive is not known. */
+  readonly comb: { readonly built: number; readonly most: number } | null;
+  /** By day number, in the order of the journal. */
+  readonly told: ReadonlyMap<number, readonly Happening[]>;
 }
+
+export const unknownGround: Ground = { latitude: null, beginning: { kind: 'standing' }, comb: null, told: new Map() };
 
 export interface StartConstants {
   readonly bees: number;
@@ -52,19 +78,18 @@ export interface StartConstants {
   readonly givenDays: readonly [number, number];
   readonly raisedDays: readonly [number, number];
   readonly afterRise: number;
+  readonly swarmBees: number;
+  readonly swarmSpread: number;
+  readonly honeyKg: number;
+  readonly honeySpread: number;
+  readonly breadKg: number;
   /** Shares of workers by age and of brood by age in a colony that stands still; each sums to 1. */
   readonly adultShares: Float64Array;
   readonly broodShares: Float64Array;
 }
 
-export interface EnginePlace {
-  /** Degrees, south below 0; null where not known, and taken as north. */
-  readonly latitude: number | null;
-  readonly splitOn: number | null;
-}
-
-export function engineConstants(book: FigureBook, place: EnginePlace): EngineConstants {
-  const of = (key: Parameters<typeof value>[1]): number => value(book, key);
+export function engineConstants(book: FigureBook, ground: Ground): EngineConstants {
+  const of = (key: FigureKey): number => value(book, key);
   const hatchAge = Math.round(of('worker-egg-days'));
   const sealAge = broodDays - Math.round(of('worker-sealed-days'));
   const survives = {
@@ -83,41 +108,91 @@ export function engineConstants(book: FigureBook, place: EnginePlace): EngineCon
   return {
     ...survives,
     ...losses,
-    season: seasonTables(book, place.latitude),
+    season: seasonTables(book, ground.latitude),
     capacity: of('engine-capacity'),
     halfBees: of('engine-half-bees'),
     winterFromShare: of('engine-winter-from-share'),
-    wander: wandering(book),
-    noise: { adults: of('engine-adults-noise'), capped: of('engine-capped-noise') },
-    outlier: { share: of('engine-outlier-share'), spread: of('engine-outlier-spread') },
-    leastCount: of('engine-least-count'),
+    quick: wanderOf(quickWanderers(book), 1),
+    slow: wanderOf(slowWanderers(book), slowDays),
+    counts: countConstants(book),
+    stores: storeConstants(book),
+    room: roomConstants(book),
+    drones: droneConstants(book),
+    chain: queenChain(book),
+    queen: queenConstants(book),
+    happening: { shareSpread: of('engine-part-spread') },
     start: startConstants(book, survives, losses),
-    splitOn: place.splitOn,
+    ground,
   };
 }
 
-function wandering(book: FigureBook): readonly Wander[] {
-  const days = {
-    spell: value(book, 'engine-memory-laying'),
-    colony: value(book, 'engine-memory-colony'),
-    counting: value(book, 'engine-memory-counting'),
-  };
-  const wander = (part: Wander['part'], middle: number, spread: number, memory: keyof typeof days): Wander => {
-    const kept = Math.exp(-1 / days[memory]);
-    return { part, middle, spread, kept, push: spread * Math.sqrt(1 - kept * kept) };
-  };
-  const shift = value(book, 'engine-season-shift-spread');
+function quickWanderers(book: FigureBook): readonly Wanderer[] {
+  const spell = value(book, 'engine-memory-laying');
   return [
-    wander('laying', 0, value(book, 'engine-laying-wander'), 'spell'),
-    wander('loss', 0, value(book, 'engine-loss-wander'), 'spell'),
-    wander('capacity', 0, value(book, 'engine-capacity-spread'), 'colony'),
-    wander('lossLevel', 0, value(book, 'engine-loss-spread'), 'colony'),
-    wander('adultsScale', 0, value(book, 'engine-adults-scale-spread'), 'counting'),
-    wander('cappedScale', value(book, 'engine-capped-scale'), value(book, 'engine-capped-scale-spread'), 'counting'),
-    wander('rise', 0, shift, 'counting'),
-    wander('fall', 0, shift, 'counting'),
-    wander('depth', 0, value(book, 'engine-season-depth-spread'), 'counting'),
+    { part: 'laying', middle: 0, spread: value(book, 'engine-laying-wander'), days: spell },
+    { part: 'loss', middle: 0, spread: value(book, 'engine-loss-wander'), days: spell },
+    { part: 'flow', middle: 0, spread: value(book, 'engine-flow-wander'), days: value(book, 'engine-memory-flow') },
   ];
+}
+
+function slowWanderers(book: FigureBook): readonly Wanderer[] {
+  const colony = value(book, 'engine-memory-colony');
+  const counting = value(book, 'engine-memory-counting');
+  const own = (name: Part, spread: FigureKey): Wanderer => ({ part: name, middle: 0, spread: value(book, spread), days: colony });
+  const place = (name: Part, spread: FigureKey): Wanderer => ({
+    part: name,
+    middle: 0,
+    spread: value(book, spread),
+    days: counting,
+  });
+  const scales = (names: readonly Part[], middle: number, spread: FigureKey): readonly Wanderer[] =>
+    names.map((name) => ({ part: name, middle, spread: value(book, spread), days: counting }));
+  const cells = value(book, 'engine-capped-scale');
+  return [
+    own('capacity', 'engine-capacity-spread'),
+    own('lossLevel', 'engine-loss-spread'),
+    place('rise', 'engine-season-shift-spread'),
+    place('fall', 'engine-season-shift-spread'),
+    place('depth', 'engine-season-depth-spread'),
+    ...scales(['beesScale', 'beesScaleOther'], 0, 'engine-adults-scale-spread'),
+    ...scales(['barsScale', 'barsScaleOther'], 0, 'engine-bars-scale-spread'),
+    ...scales(['sealedScale', 'sealedScaleOther'], cells, 'engine-capped-scale-spread'),
+    ...scales(['openScale', 'openScaleOther'], cells, 'engine-capped-scale-spread'),
+    ...scales(['honeyScale', 'honeyScaleOther'], 0, 'engine-honey-scale-spread'),
+  ];
+}
+
+const gramsInKg = 1000;
+const mgInKg = 1e6;
+
+function storeConstants(book: FigureBook): StoreConstants {
+  const spread = value(book, 'engine-flow-wander');
+  return {
+    nectarKg: value(book, 'engine-nectar-per-bee') / gramsInKg,
+    breadKg: value(book, 'engine-bread-per-bee') / gramsInKg,
+    leastShare: value(book, 'engine-flow-from-share'),
+    eatKg: value(book, 'food-per-bee-day') / mgInKg,
+    rearKg: value(book, 'food-per-bee-reared') / gramsInKg,
+    rearBreadKg: value(book, 'pollen-per-bee') / mgInKg,
+    flowMean: spread ** 2 / 2,
+    hungryKg: value(book, 'engine-hungry-honey'),
+    hungryLoss: value(book, 'engine-hungry-loss'),
+  };
+}
+
+function roomConstants(book: FigureBook): RoomConstants {
+  const per = perCombDm2(book);
+  const cells = per.workerCells.likely;
+  return {
+    usable: value(book, 'engine-usable-cells'),
+    honeyKgPerCell: per.honeyKg.likely / cells,
+    breadKgPerCell: per.breadKg.likely / cells,
+    breadMostKg: value(book, 'engine-bread-most'),
+    // The figure counts one face; a comb has both.
+    builtPerDay: 2 * value(book, 'comb-built-per-day') * (cells / 2),
+    builderBees: value(book, 'engine-builder-bees'),
+    found: value(book, 'engine-cells-found'),
+  };
 }
 
 function startConstants(
@@ -143,6 +218,11 @@ function startConstants(
     givenDays: ends('engine-given-queen-days'),
     raisedDays: ends('engine-raised-queen-days'),
     afterRise: value(book, 'engine-split-after-rise'),
+    swarmBees: value(book, 'engine-swarm-bees'),
+    swarmSpread: value(book, 'engine-swarm-spread'),
+    honeyKg: value(book, 'engine-start-honey'),
+    honeySpread: value(book, 'engine-start-honey-spread'),
+    breadKg: value(book, 'engine-start-bread'),
     adultShares: shares(adultDays, (age) =>
       Math.exp(-houseLoss * Math.min(age, forageAge) - fieldLoss * Math.max(0, age - forageAge)),
     ),
@@ -157,6 +237,6 @@ function shares(count: number, weight: (age: number) => number): Float64Array {
 }
 
 /** The hazard under which that share dies in a day. */
-function hazard(share: number): number {
+export function hazard(share: number): number {
   return -Math.log1p(-share);
 }

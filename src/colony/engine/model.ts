@@ -1,37 +1,54 @@
 /**
- * The colony as a model for the particle filter: how it begins, one day, what can be counted. A day is: the
- * queen lays by season and bees, brood grows older and emerges, bees grow older and are lost, the rest wanders.
- * Stores, room, drones, mites and queen events join as further functions of the day; nothing else changes.
+ * The colony as a model for the particle filter: how it begins, one day, what can be seen. A day is: what the
+ * journal says was done; the queen's state; eggs by season, bees and free cells; brood, drones and bees grow
+ * older and are lost; stores come in and are eaten; comb grows; the rest wanders. Mites and weather of the day
+ * join as further functions of the day; nothing else changes.
  */
 import type { StateModel } from '../../numbers/particle-filter.ts';
 import type { Stream } from '../../numbers/streams.ts';
 import { ageAdults, ageBrood } from './ageing.ts';
 import { colonyBegins } from './beginning.ts';
 import type { EngineConstants } from './constants.ts';
-import { adultsCounted, cappedCounted, type Count } from './counting.ts';
+import { ageDrones, droneShare } from './drones.ts';
+import { happens } from './happenings.ts';
 import { eggsOn, shareOn } from './laying.ts';
-import { adultsOfParticle, particleSize } from './particle.ts';
-import { laysOn } from './queen-day.ts';
+import { adultsOfParticle, broodAt, part, particleSize } from './particle.ts';
+import { misplacedShare, queenDay, queenShare, swarmUrge } from './queen-day.ts';
+import { combDay, freeCells } from './room.ts';
+import { seenKinds, type Seens } from './seen/list.ts';
+import { storesDay } from './stores.ts';
 import { wanderOn } from './wander.ts';
 
-export interface Counts {
-  readonly adults: Count;
-  readonly capped: Count;
-}
-
-export const colonyModel: StateModel<EngineConstants, Counts> = {
+export const colonyModel: StateModel<EngineConstants, Seens> = {
   size: particleSize,
   initial: colonyBegins,
   step: colonyDay,
-  observations: { adults: adultsCounted, capped: cappedCounted },
+  observations: seenKinds,
 };
 
-/** One day in place. Nothing is proposed more often than it happens, so the log weight is 0. */
+/** One day in place; hands back the log weight of what was proposed of the queen. */
 function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): number {
+  const told = c.ground.told.get(day);
+  if (told !== undefined) for (const what of told) happens(c, day, what, values, at, stream);
   const share = shareOn(c, day, values, at);
-  const eggs = laysOn(day, values, at) ? eggsOn(c, share, adultsOfParticle(values, at), values, at) : 0;
-  const emerging = ageBrood(c, values, at, eggs);
-  ageAdults(c, values, at, share, emerging);
-  wanderOn(c, values, at, stream);
-  return 0;
+  const bees = adultsOfParticle(values, at);
+  const could = eggsOn(c, share, bees, values, at);
+  const free = freeCells(c, values, at);
+  const weight = queenDay(c, day, values, at, share, swarmUrge(c, share, bees, could, free), stream);
+  const wish = could * queenShare(c, day, values, at);
+  const laid = Math.min(wish, (free * c.room.found) / Math.exp(values[at + part.sealedScale]!));
+  const drones = laid * droneShare(c, share, bees);
+  const emerging = ageBrood(c, values, at, laid - drones);
+  ageDrones(c, values, at, share, drones + could * misplacedShare(c, values, at));
+  ageAdults(c, values, at, share, hunger(c, values, at), emerging);
+  storesDay(c, values, at, share, bees, values[at + broodAt + c.sealAge]!, free);
+  combDay(c, values, at, share, bees, free);
+  if (values[at + part.rest]! > 0) values[at + part.rest]! -= 1;
+  wanderOn(c, day, values, at, stream);
+  return weight;
+}
+
+/** A loss of bees of all ages where there is next to no honey. */
+function hunger(c: EngineConstants, values: Float64Array, at: number): number {
+  return values[at + part.honeyKg]! < c.stores.hungryKg ? c.stores.hungryLoss : 0;
 }

@@ -1,10 +1,128 @@
 /**
- * Whether a queen lays. In this part of the model she lays from a day on and does not stop: swarming, loss and
- * replacement come as days of this one function, which may propose them more often than they happen and hands
- * back the logarithm of the weight for it.
+ * The queen's day in one particle: her state moves on by the chain, faster to swarming where bees are many and
+ * cells are few; when a swarm leaves it takes its bees and its honey. Rare ways are proposed more often than
+ * they happen, so that some particles hold each story before it is seen; the log weight makes up for it.
  */
-import { part } from './particle.ts';
+import { type FigureBook, value } from '../../figures/book.ts';
+import { nextNormal, nextUnit, type Stream } from '../../numbers/streams.ts';
+import { arrivesAt, guidedChainDay, layingShare } from '../queen-chain/chain.ts';
+import { chainStates, stateIndex } from '../queen-chain/states.ts';
+import { chainEvents } from '../queen-chain/ways.ts';
+import type { EngineConstants } from './constants.ts';
+import { adultDays, adultsAt, adultsOfParticle, broodAt, part } from './particle.ts';
 
-export function laysOn(day: number, values: Float64Array, at: number): boolean {
-  return day >= values[at + part.laysFrom]!;
+export interface QueenConstants {
+  readonly urgeBees: number;
+  readonly crowdedUrge: number;
+  readonly roomyUrge: number;
+  readonly roomyDays: number;
+  readonly guided: number;
+  readonly rampDays: number;
+  readonly swarmLogit: number;
+  readonly swarmSpread: number;
+  readonly swarmHoneyKg: number;
+  readonly afterSwarmShare: number;
+}
+
+const eventAt = {
+  swarm: chainEvents.indexOf('swarm leaves'),
+  after: chainEvents.indexOf('after-swarm leaves'),
+  eggs: chainEvents.indexOf('eggs begin'),
+};
+/** Which states lay worker eggs, by index: read for every particle and day. */
+const workersLaid = Uint8Array.from(chainStates, ({ queenLays }) => Number(queenLays));
+const dronesLaid = Uint8Array.from(chainStates, ({ dronesOnly }) => Number(dronesOnly));
+const weight = new Float64Array(1);
+
+/** Moves the queen's state on by a day; hands back the log weight of what was proposed. */
+export function queenDay(
+  c: EngineConstants,
+  day: number,
+  values: Float64Array,
+  at: number,
+  share: number,
+  urge: number,
+  stream: Stream,
+): number {
+  const state = values[at + part.queen]!;
+  const daysIn = values[at + part.queenDays]!;
+  weight[0] = 0;
+  const way = guidedChainDay(c.chain, state, daysIn, urge, nextUnit(stream), c.queen.guided, weight, share);
+  if (way < 0) {
+    values[at + part.queenDays] = daysIn + 1;
+    return weight[0]!;
+  }
+  const event = c.chain.event[way]!;
+  if (event === eventAt.swarm) swarmLeaves(c, values, at, c.queen.swarmLogit, stream);
+  else if (event === eventAt.after) swarmLeaves(c, values, at, logit(c.queen.afterSwarmShare), stream);
+  else if (event === eventAt.eggs) values[at + part.queenFrom] = day;
+  becomes(values, at, arrivesAt(c.chain, c.chain.to[way]!, daysSinceEgg(c, values, at)));
+  return weight[0]!;
+}
+
+/** Enters a state today. */
+export function becomes(values: Float64Array, at: number, state: number): void {
+  values[at + part.queen] = state;
+  values[at + part.queenDays] = 0;
+}
+
+/** Bees fly off with their honey; drones follow in like part. */
+export function swarmLeaves(c: EngineConstants, values: Float64Array, at: number, middle: number, stream: Stream): void {
+  const gone = 1 / (1 + Math.exp(-(middle + c.queen.swarmSpread * nextNormal(stream))));
+  const bees = adultsOfParticle(values, at) * gone;
+  for (let i = at + adultsAt; i < at + adultsAt + adultDays; i += 1) values[i]! *= 1 - gone;
+  values[at + part.drones]! *= 1 - gone;
+  values[at + part.honeyKg] = Math.max(0, values[at + part.honeyKg]! - bees * c.queen.swarmHoneyKg);
+}
+
+/** Share of her best that a queen lays in her state: 0 where she lays no worker eggs; a new one comes to it in days. */
+export function queenShare(c: EngineConstants, day: number, values: Float64Array, at: number): number {
+  const state = values[at + part.queen]!;
+  if (workersLaid[state] === 0 || values[at + part.rest]! > 0) return 0;
+  const laid = layingShare(c.chain, state, values[at + part.queenDays]!);
+  const since = day - values[at + part.queenFrom]!;
+  return since < c.queen.rampDays ? (laid * (since + 1)) / c.queen.rampDays : laid;
+}
+
+/** Drone eggs in worker cells, as a share of what a queen could lay: a drone layer's, or the few of laying workers. */
+export function misplacedShare(c: EngineConstants, values: Float64Array, at: number): number {
+  const state = values[at + part.queen]!;
+  if (dronesLaid[state] === 0) return 0;
+  return state === stateIndex['drone layer'] ? c.chain.slows.failing : c.chain.slows.share;
+}
+
+/** How many times as strong as its figure the urge to swarm is: season, bees, and days of cells left for eggs. */
+export function swarmUrge(c: EngineConstants, share: number, bees: number, eggs: number, free: number): number {
+  const { urgeBees, crowdedUrge, roomyUrge, roomyDays } = c.queen;
+  const days = eggs > 0 ? free / eggs : roomyDays;
+  const room = crowdedUrge + (roomyUrge - crowdedUrge) * Math.min(1, days / roomyDays);
+  const many = Math.min(2, bees / urgeBees);
+  return share * share * many * many * room;
+}
+
+function daysSinceEgg(c: EngineConstants, values: Float64Array, at: number): number {
+  let age = 0;
+  while (age <= c.chain.rescueDays && values[at + broodAt + age]! < 1) age += 1;
+  return age;
+}
+
+function logit(share: number): number {
+  return Math.log(share / (1 - share));
+}
+
+const gramsInKg = 1000;
+
+export function queenConstants(book: FigureBook): QueenConstants {
+  return {
+    urgeBees: value(book, 'engine-swarm-bees-urge'),
+    crowdedUrge: value(book, 'engine-crowded-urge'),
+    roomyUrge: value(book, 'engine-roomy-urge'),
+    roomyDays: value(book, 'engine-roomy-days'),
+    guided: value(book, 'engine-guided-times'),
+    rampDays: value(book, 'engine-new-queen-ramp'),
+    swarmLogit: logit(value(book, 'swarm-share')),
+    swarmSpread: value(book, 'engine-swarm-share-spread'),
+    swarmHoneyKg: value(book, 'engine-swarm-honey') / gramsInKg,
+    afterSwarmShare: value(book, 'engine-after-swarm-bees'),
+  };
 }

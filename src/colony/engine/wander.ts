@@ -1,19 +1,62 @@
 /**
- * What wanders: laying and losses in spells of weeks, what the colony is like over months, habits of counting
- * and the place over a year. Each is pulled to its middle and pushed by chance so that its spread stays.
+ * What wanders: laying, losses and flow in spells of weeks, what the colony is like over months, habits of
+ * counting and the place over a year. Each is pulled to its middle and pushed by chance so that its spread
+ * stays (an Ornstein–Uhlenbeck process). What is slow is moved only every few days, by as much as in those days.
  */
 import { nextNormal, type Stream } from '../../numbers/streams.ts';
 import type { EngineConstants } from './constants.ts';
-import { part } from './particle.ts';
+import { part, type Part } from './particle.ts';
 
-export function wanderOn(c: EngineConstants, values: Float64Array, at: number, stream: Stream): void {
-  for (const { part: name, middle, kept, push } of c.wander) {
-    const i = at + part[name];
-    values[i] = middle + kept * (values[i]! - middle) + push * nextNormal(stream);
-  }
+/** A number that wanders about its middle with a spread; a gap falls to 1/e in so many days. */
+export interface Wanderer {
+  readonly part: Part;
+  readonly middle: number;
+  readonly spread: number;
+  readonly days: number;
+}
+
+/** The same as columns, for a move of a fixed number of days. */
+export interface Wander {
+  readonly count: number;
+  readonly offset: Int32Array;
+  readonly middle: Float64Array;
+  readonly spread: Float64Array;
+  readonly kept: Float64Array;
+  /** Spread of a move's push: the wandering keeps its spread. */
+  readonly push: Float64Array;
+}
+
+export function wanderOf(wanderers: readonly Wanderer[], moveDays: number): Wander {
+  const kept = Float64Array.from(wanderers, ({ days }) => Math.exp(-moveDays / days));
+  const spread = Float64Array.from(wanderers, (one) => one.spread);
+  return {
+    count: wanderers.length,
+    offset: Int32Array.from(wanderers, (one) => part[one.part]),
+    middle: Float64Array.from(wanderers, (one) => one.middle),
+    spread,
+    kept,
+    push: spread.map((sd, i) => sd * Math.sqrt(1 - kept[i]! ** 2)),
+  };
+}
+
+/** Days between the moves of what is slow. A power of 2 and small beside the months that it remembers. */
+export const slowDays = 8;
+
+export function wanderOn(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
+  move(c.quick, values, at, stream);
+  if (day % slowDays === 0) move(c.slow, values, at, stream);
 }
 
 /** Drawn from where each stands in the long run. */
 export function wanderBegins(c: EngineConstants, values: Float64Array, at: number, stream: Stream): void {
-  for (const { part: name, middle, spread } of c.wander) values[at + part[name]] = middle + spread * nextNormal(stream);
+  for (const { count, offset, middle, spread } of [c.quick, c.slow]) {
+    for (let i = 0; i < count; i += 1) values[at + offset[i]!] = middle[i]! + spread[i]! * nextNormal(stream);
+  }
+}
+
+function move({ count, offset, middle, kept, push }: Wander, values: Float64Array, at: number, stream: Stream): void {
+  for (let i = 0; i < count; i += 1) {
+    const where = at + offset[i]!;
+    values[where] = middle[i]! + kept[i]! * (values[where]! - middle[i]!) + push[i]! * nextNormal(stream);
+  }
 }

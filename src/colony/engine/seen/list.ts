@@ -1,0 +1,27 @@
+/** All that can be seen of a colony, by name: the engine takes each visit as some of these. */
+import type { Observation } from '../../../numbers/particle-filter.ts';
+import type { EngineConstants } from '../constants.ts';
+import { builtSeen, type Built } from './built.ts';
+import { barsSeen, beesSeen, type Count, honeySeen, openSeen, sealedSeen } from './counts.ts';
+
+export interface Seens {
+  /** Bees on the combs, and bars with bees at a glance, both in bees. */
+  readonly bees: Count;
+  readonly bars: Count;
+  /** Worker cells. */
+  readonly sealed: Count;
+  readonly open: Count;
+  readonly honeyKg: Count;
+  readonly built: Built;
+}
+
+export type SeenKind = keyof Seens;
+
+export const seenKinds: { readonly [K in SeenKind]: Observation<EngineConstants, Seens[K]> } = {
+  bees: beesSeen,
+  bars: barsSeen,
+  sealed: sealedSeen,
+  open: openSeen,
+  honeyKg: honeySeen,
+  built: builtSeen,
+};

@@ -1,0 +1,44 @@
+/**
+ * Honey and bee bread of a day: what comes in by bees, season and a flow that wanders; what grown bees eat and
+ * what rearing takes. Weather of single days is left to the wandering flow; a station's days will take its place.
+ */
+import type { EngineConstants } from './constants.ts';
+import { part } from './particle.ts';
+
+export interface StoreConstants {
+  /** Kilograms a bee brings in on a day at the height of the season, when the flow is as expected. */
+  readonly nectarKg: number;
+  readonly breadKg: number;
+  /** Season's share below which nothing comes in. */
+  readonly leastShare: number;
+  readonly eatKg: number;
+  readonly rearKg: number;
+  readonly rearBreadKg: number;
+  /** The logarithm's variance halved: the wandering flow has mean 1. */
+  readonly flowMean: number;
+  /** Bees count as more than those found at home. */
+  readonly hungryKg: number;
+  readonly hungryLoss: number;
+}
+
+/** Adds the day's income and takes what is eaten; `bees` as counted, `reared` cells that began the sealed days. */
+export function storesDay(
+  c: EngineConstants,
+  values: Float64Array,
+  at: number,
+  share: number,
+  bees: number,
+  reared: number,
+  room: number,
+): void {
+  const s = c.stores;
+  const season = Math.max(0, share - s.leastShare) / (1 - s.leastShare);
+  const flow = Math.exp(values[at + part.flow]! - s.flowMean);
+  const wish = bees * season * flow * s.nectarKg;
+  // A full trough takes no nectar.
+  const income = Math.min(wish, Math.max(0, room) * c.room.honeyKgPerCell);
+  const honey = values[at + part.honeyKg]! + income - bees * s.eatKg - reared * s.rearKg;
+  values[at + part.honeyKg] = Math.max(0, honey);
+  const bread = values[at + part.breadKg]! + bees * season * Math.sqrt(flow) * s.breadKg - reared * s.rearBreadKg;
+  values[at + part.breadKg] = Math.min(Math.max(0, bread), c.room.breadMostKg);
+}
