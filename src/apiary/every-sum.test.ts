@@ -10,6 +10,9 @@ import { runSum, sumHelp, sums } from './sums.ts';
 function anyValue(field: Field): fc.Arbitrary<unknown> {
   if (field.kind === 'day') return fc.integer({ min: 0, max: 40000 }).map(dayFromNumber);
   if (field.kind === 'choice') return fc.constantFrom(...field.choices);
+  if (field.kind === 'flag') return fc.boolean();
+  if (field.kind === 'record') return anyInput(field.of);
+  if (field.kind === 'records') return fc.array(anyInput(field.of), { maxLength: 5 });
   const { low, high } = field;
   const number = fc.double({ min: low + (field.aboveLow === true ? (high - low) / 1e6 : 0), max: high, noNaN: true });
   if (field.kind === 'integer') return fc.integer({ min: low, max: high });
@@ -36,8 +39,9 @@ function anyInput(fields: readonly Field[]): fc.Arbitrary<Record<string, unknown
     );
 }
 
-const only = (fields: readonly Field[], name: string): Field => {
-  const found = fields.find((field) => field.name === name);
+/** The field that a fault names, by the first part of its path. */
+const only = (fields: readonly Field[], path: string): Field => {
+  const found = fields.find((field) => field.name === path.split('.')[0]);
   assert.ok(found);
   return found;
 };

@@ -8,6 +8,7 @@ import { layingRateSum } from '../colony/sum-laying-rate.ts';
 import { missedCellSum } from '../colony/sum-missed-cell.ts';
 import { patternSum } from '../colony/sum-pattern.ts';
 import { queenLossSum } from '../colony/sum-queen-loss.ts';
+import { queenStateSum } from '../colony/sum-queen-state.ts';
 import { roomSum } from '../colony/sum-room.ts';
 import { type FigureBook, printed, value } from '../figures/book.ts';
 import type { Figure } from '../figures/figure.ts';
@@ -25,6 +26,7 @@ export const sums: readonly Sum[] = [
   layingRateSum,
   broodDatesSum,
   queenLossSum,
+  queenStateSum,
   missedCellSum,
   roomSum,
   patternSum,

@@ -1,7 +1,7 @@
 /** One field of a sum: its kind, its limits, and what takes its place when it is left out. */
 import type { FigureKey } from './list.ts';
 
-export type Field = NumberField | DayField | ChoiceField;
+export type Field = NumberField | DayField | ChoiceField | FlagField | RecordField | RecordsField;
 
 interface FieldBase {
   readonly name: string;
@@ -28,6 +28,25 @@ export interface DayField extends FieldBase {
 export interface ChoiceField extends FieldBase {
   readonly kind: 'choice';
   readonly choices: readonly string[];
+}
+
+/** True or false. */
+export interface FlagField extends FieldBase {
+  readonly kind: 'flag';
+}
+
+/** A record with fields of its own. */
+export interface RecordField extends FieldBase {
+  readonly kind: 'record';
+  readonly of: readonly Field[];
+}
+
+/** A list of such records, in any order unless the sum says otherwise. */
+export interface RecordsField extends FieldBase {
+  readonly kind: 'records';
+  readonly of: readonly Field[];
+  /** Most records that are taken. */
+  readonly most: number;
 }
 
 /** What takes the place of a field that was left out. */

@@ -6,10 +6,10 @@ import { assert } from '../numbers/assert.ts';
 import { type Day, isDay } from '../numbers/day.ts';
 import { bad, good, type Issue, type Result } from '../numbers/result.ts';
 import { type FigureBook, value } from './book.ts';
-import type { ChoiceField, Field, NumberField } from './field.ts';
+import type { ChoiceField, Field, NumberField, RecordField, RecordsField } from './field.ts';
 import type { FigureKey } from './list.ts';
 
-type FieldValue = number | string | readonly number[];
+type FieldValue = number | string | boolean | readonly number[] | Given | readonly Given[];
 
 export interface Given {
   readonly values: ReadonlyMap<string, FieldValue>;
@@ -42,7 +42,7 @@ export function readInput(fields: readonly Field[], input: unknown, book: Figure
       }
       continue;
     }
-    const read = readField(field, entries.get(field.name));
+    const read = readField(field, entries.get(field.name), book);
     if (read.ok) values.set(field.name, read.value);
     else issues.push(...read.issues);
   }
@@ -72,6 +72,36 @@ export function dayOf(given: Given, name: string): Day {
   return found;
 }
 
+export function dayOrNull(given: Given, name: string): Day | null {
+  return given.values.has(name) ? dayOf(given, name) : null;
+}
+
+export function flagOrNull(given: Given, name: string): boolean | null {
+  const found = given.values.get(name);
+  assert(found === undefined || typeof found === 'boolean', `${name} was read as true or false`);
+  return found ?? null;
+}
+
+export function recordOrNull(given: Given, name: string): Given | null {
+  const found = given.values.get(name);
+  assert(found === undefined || isGiven(found), `${name} was read as a record`);
+  return found ?? null;
+}
+
+export function recordsOf(given: Given, name: string): readonly Given[] {
+  const found = given.values.get(name);
+  assert(Array.isArray(found), `${name} was read as a list of records`);
+  return found as readonly Given[];
+}
+
+export function choiceOrNull<T extends string>(given: Given, name: string, choices: readonly T[]): T | null {
+  return given.values.has(name) ? choiceOf(given, name, choices) : null;
+}
+
+function isGiven(found: FieldValue): found is Given {
+  return typeof found === 'object' && 'values' in found;
+}
+
 export function choiceOf<T extends string>(given: Given, name: string, choices: readonly T[]): T {
   const found = choices.find((choice) => choice === given.values.get(name));
   assert(found !== undefined, `${name} was read as one of its choices`);
@@ -91,21 +121,44 @@ function groupIssues(fields: readonly Field[], entries: ReadonlyMap<string, unkn
   });
 }
 
-function readField(field: Field, found: unknown): Result<FieldValue> {
+function readField(field: Field, found: unknown, book: FigureBook): Result<FieldValue> {
   switch (field.kind) {
     case 'day':
       return isDay(found) ? good(found) : fault(field, found, 'wrong-type');
     case 'choice':
       return typeof found === 'string' && field.choices.includes(found) ? good(found) : fault(field, found, 'wrong-type');
-    case 'numbers': {
+    case 'flag':
+      return typeof found === 'boolean' ? good(found) : fault(field, found, 'wrong-type');
+    case 'record':
+      return readRecord(field, found, field.name, book);
+    case 'records':
       if (!Array.isArray(found)) return fault(field, found, 'wrong-type');
-      const read = found.map((one: unknown, at) => readNumber(field, one, `${field.name}.${at}`));
-      const issues = read.flatMap((one) => (one.ok ? [] : one.issues));
-      return issues.length > 0 ? bad(...issues) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
-    }
+      if (found.length > field.most) return tooMany(field, found.length);
+      return together(found.map((one: unknown, at) => readRecord(field, one, `${field.name}.${at}`, book)));
+    case 'numbers':
+      if (!Array.isArray(found)) return fault(field, found, 'wrong-type');
+      return together(found.map((one: unknown, at) => readNumber(field, one, `${field.name}.${at}`)));
     default:
       return readNumber(field, found, field.name);
   }
+}
+
+function together<T>(read: readonly Result<T>[]): Result<readonly T[]> {
+  const issues = read.flatMap((one) => (one.ok ? [] : one.issues));
+  return issues.length > 0 ? bad(...issues) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
+}
+
+/** Its faults carry the way to it: `days.2.cells.open`. */
+function readRecord(field: RecordField | RecordsField, found: unknown, path: string, book: FigureBook): Result<Given> {
+  if (typeof found !== 'object' || found === null || Array.isArray(found)) {
+    return bad({ code: 'wrong-type', path, found: inWords(found), expected: fieldInWords({ ...field, kind: 'record' }) });
+  }
+  const read = readInput(field.of, found, book);
+  return read.ok ? read : bad(...read.issues.map((issue) => ({ ...issue, path: `${path}.${issue.path}` })));
+}
+
+function tooMany(field: RecordsField, found: number): Result<never> {
+  return bad({ code: 'out-of-range', path: field.name, found: `${found} of them`, expected: `at most ${field.most}` });
 }
 
 function readNumber(field: NumberField, found: unknown, path: string): Result<number> {
@@ -127,6 +180,12 @@ export function fieldInWords(field: Field): string {
       return 'a day YYYY-MM-DD';
     case 'choice':
       return choicesInWords(field);
+    case 'flag':
+      return 'true or false';
+    case 'record':
+      return `a record of ${field.of.map(({ name }) => name).join(', ')}`;
+    case 'records':
+      return `a list of records of ${field.of.map(({ name }) => name).join(', ')}`;
     default: {
       const what = { number: 'a number', integer: 'a whole number', numbers: 'a list of numbers' }[field.kind];
       const from = field.aboveLow === true ? `above ${field.low} up to ${field.high}` : `from ${field.low} to ${field.high}`;

@@ -11,7 +11,7 @@ export function sumPage(sum: Sum, book: FigureBook, manner: Manner = plainManner
     text('sum.head', { name: sum.key, line: sum.line }, manner),
     '',
     text('sum.fields', {}, manner),
-    ...sum.fields.map((field) => `  ${field.name}: ${field.about}; ${takes(field, manner)}${without(field, book, manner)}`),
+    ...fieldLines(sum.fields, '  ', book, manner),
     '',
     text('sum.formula', { formula: sum.formula }, manner),
     '',
@@ -23,9 +23,20 @@ export function sumPage(sum: Sum, book: FigureBook, manner: Manner = plainManner
   ];
 }
 
+/** One line a field; the fields of a record stand under it, further in. */
+function fieldLines(fields: readonly Field[], indent: string, book: FigureBook, manner: Manner): readonly string[] {
+  return fields.flatMap((field) => [
+    `${indent}${field.name}: ${field.about}; ${takes(field, manner)}${without(field, book, manner)}`,
+    ...(field.kind === 'record' || field.kind === 'records' ? fieldLines(field.of, `${indent}  `, book, manner) : []),
+  ]);
+}
+
 function takes(field: Field, manner: Manner): string {
   if (field.kind === 'day') return text('sum.day', {}, manner);
   if (field.kind === 'choice') return text('sum.choice', { choices: field.choices.join(', ') }, manner);
+  if (field.kind === 'flag') return text('sum.flag', {}, manner);
+  if (field.kind === 'record') return text('sum.record', {}, manner);
+  if (field.kind === 'records') return text('sum.records', { most: String(field.most) }, manner);
   const limits = { unit: field.unit, low: String(field.low), high: String(field.high) };
   return text(field.kind === 'numbers' ? 'sum.numbers' : field.kind === 'integer' ? 'sum.integer' : 'sum.number', limits, manner);
 }

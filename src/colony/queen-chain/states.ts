@@ -20,12 +20,14 @@ export interface ChainState {
   readonly dronesOnly: boolean;
   /** She that is here is a virgin or a young queen, seldom met. */
   readonly youngQueen: boolean;
+  /** Only an act of the keeper leads here. */
+  readonly byKeeper: boolean;
 }
 
 type Kind = Partial<Omit<ChainState, 'name' | 'reported'>>;
 
 function state<const N extends string>(name: N, reported: QueenState, kind: Kind): ChainState & { readonly name: N } {
-  const nobody = { queenLays: false, queenHere: false, workersLay: false, dronesOnly: false, youngQueen: false };
+  const nobody = { queenLays: false, queenHere: false, workersLay: false, dronesOnly: false, youngQueen: false, byKeeper: false };
   return { name, reported, ...nobody, ...kind };
 }
 
@@ -55,9 +57,9 @@ export const chainStates = [
   state('none', 'none', {}),
   state('laying workers', 'laying workers', { workersLay: true, dronesOnly: true }),
   /** Her own queen, held from laying by the keeper. */
-  state('caged', 'laying', { queenHere: true }),
+  state('caged', 'laying', { queenHere: true, byKeeper: true }),
   /** A mated queen given by the keeper, not yet laying. */
-  state('introduced', 'new queen laying', { queenHere: true }),
+  state('introduced', 'new queen laying', { queenHere: true, byKeeper: true }),
 ] as const;
 
 export type ChainStateName = (typeof chainStates)[number]['name'];

@@ -19,7 +19,7 @@ export function AnswerTable({ answer }: { readonly answer: Answer }) {
           {rows.map(([name, value]) => (
             <tr key={name}>
               <th scope="row">{plainName(name)}</th>
-              <td>{shown(value, t('sums.none'), manner)}</td>
+              <td>{isRows(value) ? <Rows rows={value} /> : shown(value, t('sums.none'), manner)}</td>
             </tr>
           ))}
         </tbody>
@@ -32,6 +32,44 @@ export function AnswerTable({ answer }: { readonly answer: Answer }) {
         </p>
       )}
     </>
+  );
+}
+
+type Row = Readonly<Record<string, unknown>>;
+
+/** Records of one shape, a row each. */
+function Rows({ rows }: { readonly rows: readonly Row[] }) {
+  const { t, manner } = useText();
+  const names = Object.keys(rows[0] ?? {});
+  return (
+    <table>
+      <thead>
+        <tr>
+          {names.map((name) => (
+            <th key={name} scope="col">
+              {plainName(name)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row, at) => (
+          <tr key={at}>
+            {names.map((name) => (
+              <td key={name}>{shown(row[name], t('sums.none'), manner)}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function isRows(value: unknown): value is readonly Row[] {
+  return (
+    Array.isArray(value) &&
+    value.length > 0 &&
+    value.every((one) => typeof one === 'object' && one !== null && !Array.isArray(one))
   );
 }
 

@@ -1,13 +1,13 @@
 /** One sum as a form: its fields in, its answer out, what was assumed for fields left empty, the formula and the sources. */
 import { type FormEvent, useState } from 'react';
 import type { FigureBook } from '../../../apiary/handbook.ts';
-import { type Answer, type Field as SumField, runSum, type SumHelp } from '../../../apiary/sums.ts';
+import { type Answer, type Field as SumFieldKind, runSum, type SumHelp } from '../../../apiary/sums.ts';
 import type { Issue } from '../../../numbers/result.ts';
 import { plainNumber } from '../../../words/format-number.ts';
-import { Field, numberOf, TextField } from '../frame/fields.tsx';
 import { useText } from '../frame/manner.tsx';
 import { FigureLine } from '../handbook/figure-line.tsx';
 import { AnswerTable } from './answer-table.tsx';
+import { inputOf, limits, SumField, type Typed } from './sum-field.tsx';
 
 interface SumFormProps {
   readonly help: SumHelp;
@@ -16,17 +16,15 @@ interface SumFormProps {
 
 export function SumForm({ help, book }: SumFormProps) {
   const { t } = useText();
-  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
+  const [typed, setTyped] = useState<Typed>({ texts: {}, rows: {} });
   const [issues, setIssues] = useState<readonly Issue[]>([]);
   const [answer, setAnswer] = useState<Answer | null>(null);
 
   function work(event: FormEvent): void {
     event.preventDefault();
-    const input = Object.fromEntries(
-      help.fields.flatMap(({ field }) => {
-        const text = typed[field.name]?.trim() ?? '';
-        return text === '' ? [] : [[field.name, valueOf(field, text)]];
-      }),
+    const input = inputOf(
+      help.fields.map(({ field }) => field),
+      typed,
     );
     const done = runSum(help.key, input, book);
     setIssues(done.ok ? [] : done.issues);
@@ -49,37 +47,15 @@ export function SumForm({ help, book }: SumFormProps) {
           ]
             .filter((hint) => hint !== null)
             .join(' ');
-          const issue = issues.find((one) => one.path === field.name || one.path.startsWith(`${field.name}.`));
-          const fault = issue === undefined ? undefined : t('sums.fault', { found: issue.found, expected: issue.expected });
-          const value = typed[field.name] ?? '';
-          const set = (text: string) => setTyped({ ...typed, [field.name]: text });
-          if (field.kind === 'choice') {
-            return (
-              <Field key={field.name} label={field.about} hint={hints === '' ? undefined : hints} fault={fault}>
-                {(ids) => (
-                  <select {...ids} value={value} onChange={(event) => set(event.target.value)}>
-                    <option value="">{t('sums.choose')}</option>
-                    {field.choices.map((choice) => (
-                      <option key={choice} value={choice}>
-                        {choice}
-                      </option>
-                    ))}
-                  </select>
-                )}
-              </Field>
-            );
-          }
           return (
-            <TextField
+            <SumField
               key={field.name}
-              label={field.about}
+              field={field}
+              path={field.name}
               hint={hints === '' ? undefined : hints}
-              fault={fault}
-              value={value}
-              onChange={set}
-              type={field.kind === 'day' ? 'date' : 'text'}
-              unit={field.kind === 'day' ? undefined : field.unit}
-              inputMode={field.kind === 'numbers' || (field.kind !== 'day' && field.low < 0) ? 'text' : 'decimal'}
+              typed={typed}
+              onType={setTyped}
+              issues={issues}
             />
           );
         })}
@@ -111,23 +87,7 @@ export function SumForm({ help, book }: SumFormProps) {
   );
 }
 
-function valueOf(field: SumField, text: string): unknown {
-  if (field.kind === 'number' || field.kind === 'integer') return numberOf(text) ?? text;
-  if (field.kind === 'numbers')
-    return text
-      .split(/[\s;]+|,\s+/)
-      .filter((part) => part !== '')
-      .map((part) => numberOf(part) ?? part);
-  return text;
-}
-
-function limits(field: SumField, t: ReturnType<typeof useText>['t']): string | null {
-  if (field.kind === 'numbers') return t('sums.several', { low: plainNumber(field.low), high: plainNumber(field.high) });
-  if (field.kind !== 'number' && field.kind !== 'integer') return null;
-  return t('sums.limits', { low: plainNumber(field.low), high: plainNumber(field.high) });
-}
-
-function others(help: SumHelp, field: SumField): readonly string[] {
+function others(help: SumHelp, field: SumFieldKind): readonly string[] {
   return help.fields
     .filter((one) => one.field.oneOf === field.oneOf && one.field.name !== field.name)
     .map((one) => one.field.about);
