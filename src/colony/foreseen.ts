@@ -27,7 +27,19 @@ export interface Foreseen {
   /** Of the last visit, the most surprising first; at most three. */
   readonly surprises: readonly Surprise[];
   readonly look: Look;
+  /** What would be counted on days ahead, errors of counting included: what is issued, and scored when it has come. */
+  readonly forecasts: readonly CountForecast[];
   readonly cloud: CloudHealth;
+}
+
+export const forecastMethods = ['engine', 'challenger', 'blend', 'last time'] as const;
+export type ForecastMethod = (typeof forecastMethods)[number];
+
+export interface CountForecast {
+  readonly what: 'bees' | 'sealed' | 'open' | 'honeyKg';
+  readonly day: Day;
+  /** Null where a way has nothing to go by: the challenger knows bees and sealed brood, "last time" needs a last time. */
+  readonly ranges: Readonly<Record<ForecastMethod, Range | null>>;
 }
 
 export const quantities = ['bees', 'drones', 'eggs', 'larvae', 'sealed', 'laidPerDay', 'honeyKg', 'breadKg'] as const;

@@ -269,4 +269,84 @@ const seeing = [
   ),
 ] as const;
 
-export const engineLifeFigures = [...stores, ...room, ...drones, ...queens, ...beginnings, ...seeing] as const;
+const telling = [
+  choice(
+    'engine-particles',
+    'Particles that stand for one colony',
+    ['visits', 'particles', 'all colonies'],
+    [500, 1000, 2000],
+    'half of it would do for the score; twice as many cost time and would not fit the megabyte that is kept',
+  ),
+  choice(
+    'engine-particles-first',
+    'Particles that stand for one colony before its first visits',
+    ['visits', 'particles', 'all colonies'],
+    [2000, 4000, 8000],
+    'of a thousand, ten were left to explain a first visit; what is not known at all wants more of them',
+  ),
+  choice(
+    'engine-first-eyes',
+    'Ways of counting with which each particle stands before a colony’s first visit',
+    ['visits', 'ways', 'all colonies'],
+    [4, 8, 16],
+    'costs little, because nothing has to be lived through again',
+  ),
+  choice(
+    'engine-first-visits',
+    'Visits after which the usual number of particles will do',
+    ['visits', 'visits', 'all colonies'],
+    [1, 2, 4],
+    'the second visit tells how the first was counted',
+  ),
+  choice(
+    'engine-ahead-particles',
+    'Particles that live through the days ahead',
+    ['visits', 'particles', 'all colonies'],
+    [250, 500, 1000],
+    'a chance of one in a hundred still rests on five of them',
+  ),
+  choice(
+    'engine-resample-below',
+    'Effective share of the particles below which they are drawn anew',
+    ['visits', 'share', 'all colonies'],
+    [0.3, 0.5, 1],
+    'common for particle filters',
+  ),
+  choice(
+    'engine-horizon-days',
+    'Days ahead for which chances are told',
+    ['visits', 'd', 'all colonies'],
+    [21, 42, 63],
+    'two rounds of brood: what is laid today has become bees',
+  ),
+  choice(
+    'engine-turnover-days',
+    'Days ahead and behind for which a change of queens is followed',
+    ['queens', 'd', 'summer'],
+    [56, 70, 84],
+    'nine tenths of the bees are the new queen’s by some eight weeks; and some days for her to begin',
+  ),
+  choice(
+    'engine-guard-age',
+    'Age from which bees guard and forage',
+    ['adults', 'd', 'summer'],
+    [12, 14, 21],
+    'two to three weeks in the house come first; guards are among the first to leave it',
+  ),
+  choice(
+    'engine-line-days',
+    'Days between the points of a line that is drawn',
+    ['visits', 'd', 'all colonies'],
+    [1, 3, 7],
+    'bees change little in less',
+  ),
+  choice(
+    'engine-least-chance',
+    'Chance below which no day is told for what may come',
+    ['visits', 'share', 'all colonies'],
+    [0.01, 0.03, 0.05],
+    'fifteen particles of five hundred: their days would be noise',
+  ),
+] as const;
+
+export const engineLifeFigures = [...telling, ...stores, ...room, ...drones, ...queens, ...beginnings, ...seeing] as const;

@@ -7,6 +7,7 @@ import { type FigureBook, rangeOf, value } from '../../figures/book.ts';
 import type { FigureKey } from '../../figures/list.ts';
 import { perCombDm2 } from '../../hive/hive-measures.ts';
 import { queenChain, type QueenChain } from '../queen-chain/chain.ts';
+import { seenConstants, type SeenConstants } from '../queen-chain/seen.ts';
 import { droneConstants, type DroneConstants } from './drones.ts';
 import type { Happening } from './happenings.ts';
 import { adultDays, broodDays, type Part } from './particle.ts';
@@ -27,6 +28,8 @@ export interface EngineConstants {
   readonly isSealed: number;
   readonly emerges: number;
   readonly forageAge: number;
+  /** Bees of this age and older guard and forage: temper is theirs. */
+  readonly guardAge: number;
   /** Hazards a day: what is left after a day is exp(−hazard). */
   readonly houseLoss: number;
   readonly fieldLoss: number;
@@ -39,6 +42,8 @@ export interface EngineConstants {
   readonly room: RoomConstants;
   readonly drones: DroneConstants;
   readonly chain: QueenChain;
+  /** What a look tells of the queen. */
+  readonly looks: SeenConstants;
   readonly queen: QueenConstants;
   readonly happening: { readonly shareSpread: number };
   readonly start: StartConstants;
@@ -101,10 +106,12 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
   };
   const losses = {
     forageAge: Math.round(of('engine-forage-age')),
+    guardAge: Math.round(of('engine-guard-age')),
     houseLoss: hazard(of('house-bee-loss-tagged')),
     fieldLoss: hazard(of('forager-loss-tagged')),
     winterLoss: hazard(of('daily-loss-winter')),
   };
+  const chain = queenChain(book);
   return {
     ...survives,
     ...losses,
@@ -118,7 +125,8 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
     stores: storeConstants(book),
     room: roomConstants(book),
     drones: droneConstants(book),
-    chain: queenChain(book),
+    chain,
+    looks: seenConstants(chain, book),
     queen: queenConstants(book),
     happening: { shareSpread: of('engine-part-spread') },
     start: startConstants(book, survives, losses),

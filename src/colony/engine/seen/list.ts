@@ -2,6 +2,7 @@
 import type { Observation } from '../../../numbers/particle-filter.ts';
 import type { EngineConstants } from '../constants.ts';
 import { builtSeen, type Built } from './built.ts';
+import { type BroodLook, broodLooked, type CellsLook, cellsLooked, queenMet, type QueenMet } from './looks.ts';
 import { barsSeen, beesSeen, type Count, honeySeen, openSeen, sealedSeen } from './counts.ts';
 
 export interface Seens {
@@ -13,6 +14,10 @@ export interface Seens {
   readonly open: Count;
   readonly honeyKg: Count;
   readonly built: Built;
+  /** Eggs and the youngest stage; queen cells; the queen. */
+  readonly brood: BroodLook;
+  readonly cells: CellsLook;
+  readonly queen: QueenMet;
 }
 
 export type SeenKind = keyof Seens;
@@ -24,4 +29,7 @@ export const seenKinds: { readonly [K in SeenKind]: Observation<EngineConstants,
   open: openSeen,
   honeyKg: honeySeen,
   built: builtSeen,
+  brood: broodLooked,
+  cells: cellsLooked,
+  queen: queenMet,
 };

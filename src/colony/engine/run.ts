@@ -1,0 +1,115 @@
+/**
+ * One colony's particles taken through its visits, from its beginning or from where they were left. What was
+ * foreseen of the last visit stands apart, taken before the visit was seen. Numbers are rounded to single
+ * precision at every visit, so that going on from what was kept gives what a whole replay gives.
+ */
+import type { FigureBook } from '../../figures/book.ts';
+import { value } from '../../figures/book.ts';
+import { assert } from '../../numbers/assert.ts';
+import { begin, type Cloud, type Setup, step, type StepInfo } from '../../numbers/particle-filter.ts';
+import type { EngineConstants } from './constants.ts';
+import { manyEyes } from './first-look.ts';
+import { colonyModel } from './model.ts';
+import type { Seens } from './seen/list.ts';
+import { thinned } from './thin.ts';
+
+export type EngineSetup = Setup<EngineConstants, Seens>;
+export type Seen = { readonly [K in keyof Seens]?: Seens[K] };
+
+/** One visit as the model takes it. */
+export interface Visited {
+  readonly day: number;
+  /** The visit's id in the journal. */
+  readonly visit: string;
+  readonly seen: Seen;
+}
+
+/** Where a colony's particles were left: after a visit, or at the beginning. */
+export interface Left {
+  readonly cloud: Cloud;
+  /** Visits taken in so far. */
+  readonly visits: number;
+  readonly info: StepInfo | null;
+}
+
+/** A visit with the cloud before and after it was seen. */
+export interface Met {
+  readonly visited: Visited;
+  readonly before: Cloud;
+  readonly after: Cloud;
+  readonly info: StepInfo;
+}
+
+export function engineSetup(constants: EngineConstants, book: FigureBook): EngineSetup {
+  return { model: colonyModel, constants, resampleBelow: value(book, 'engine-resample-below') };
+}
+
+/** Much is unknown of a colony that was never seen: it begins with many particles, and keeps fewer after some visits. */
+export function beginColony(setup: EngineSetup, day: number, { wide }: Crowd, seed: number): Left {
+  return { cloud: rounded(begin(setup, day, wide, seed)), visits: 0, info: null };
+}
+
+/** How many particles stand for a colony, and how many before so many visits were taken in. */
+export interface Crowd {
+  readonly wide: number;
+  readonly wideVisits: number;
+  readonly usual: number;
+  /** With how many eyes each stands before the first visit. */
+  readonly eyes: number;
+}
+
+export function crowdOf(book: FigureBook): Crowd {
+  return {
+    wide: value(book, 'engine-particles-first'),
+    wideVisits: value(book, 'engine-first-visits'),
+    usual: value(book, 'engine-particles'),
+    eyes: value(book, 'engine-first-eyes'),
+  };
+}
+
+/** Takes in one visit, which is not before the cloud's day. */
+export function meet(
+  setup: EngineSetup,
+  left: Left,
+  visited: Visited,
+  crowd: Crowd,
+  seed: number,
+): { readonly left: Left; readonly met: Met } {
+  assert(visited.day >= left.cloud.day, `a visit on day ${visited.day} comes after day ${left.cloud.day}`);
+  const lived = step(setup, left.cloud, { day: visited.day, seen: {} }, seed).state;
+  const before = left.visits === 0 ? manyEyes(setup.constants, lived, crowd.eyes, seed) : lived;
+  const { state, info } = step(setup, before, { day: visited.day, seen: visited.seen }, seed);
+  const visits = left.visits + 1;
+  const cloud = rounded(thinned(state, visits >= crowd.wideVisits ? crowd.usual : crowd.wide));
+  return { left: { cloud, visits, info }, met: { visited, before, after: cloud, info } };
+}
+
+/** On to a day on which nothing was seen. */
+export function goOn(setup: EngineSetup, cloud: Cloud, day: number, seed: number): Cloud {
+  return step(setup, cloud, { day, seen: {} }, seed).state;
+}
+
+/** To single precision, as it is kept. */
+function rounded(cloud: Cloud): Cloud {
+  return { ...cloud, values: cloud.values.map(Math.fround) };
+}
+
+/** The stored form: plain typed arrays, single precision. */
+export interface Kept {
+  readonly day: number;
+  readonly count: number;
+  readonly values: Float32Array;
+  readonly logShares: Float64Array;
+  readonly roots: Int32Array;
+  readonly visits: number;
+  readonly info: StepInfo | null;
+}
+
+export function keep({ cloud, visits, info }: Left): Kept {
+  const { day, count, values, logShares, roots } = cloud;
+  return { day, count, values: Float32Array.from(values), logShares, roots, visits, info };
+}
+
+export function unkeep({ day, count, values, logShares, roots, visits, info }: Kept): Left {
+  return { cloud: { day, count, values: Float64Array.from(values), logShares, roots }, visits, info };
+}

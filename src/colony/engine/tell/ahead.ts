@@ -1,0 +1,103 @@
+/**
+ * The days ahead: particles live on with nothing seen, and for each it is noted when it is first hemmed in, has
+ * filled its trough, starves or swarms. A thinner cloud does for that. What a keeper would do meanwhile is left
+ * out: it is what is coming if nobody does anything.
+ */
+import { type Chance, type Coming, type DayBelief, type Sign } from '../../foreseen.ts';
+import { dayFromNumber } from '../../../numbers/day.ts';
+import type { Cloud } from '../../../numbers/particle-filter.ts';
+import { chainStates, stateIndex } from '../../queen-chain/states.ts';
+import type { EngineConstants } from '../constants.ts';
+import { eggsOn, shareOn } from '../laying.ts';
+import { adultsOfParticle, part, particleSize } from '../particle.ts';
+import { freeCells } from '../room.ts';
+import { type EngineSetup, goOn } from '../run.ts';
+import { thinned } from '../thin.ts';
+import { beliefOn } from './belief.ts';
+import { tails } from './told-range.ts';
+
+export interface Ahead {
+  /** Rows of the line, ascending. */
+  readonly line: readonly DayBelief[];
+  /** Clouds of the days ahead, from the day itself on, one a day: particle i is the same colony in all. */
+  readonly clouds: readonly Cloud[];
+}
+
+/** Lives on for so many days, from a cloud thinned to so many particles. */
+export function liveOn(
+  setup: EngineSetup,
+  cloud: Cloud,
+  days: number,
+  particles: number,
+  everyDays: number,
+  seed: number,
+): Ahead {
+  const clouds = [thinned(cloud, particles)];
+  for (let day = 1; day <= days; day += 1) clouds.push(goOn(setup, clouds[day - 1]!, cloud.day + day, seed));
+  const line = clouds.filter((_, day) => day > 0 && day % everyDays === 0).map((one) => beliefOn(setup.constants, one, 'ahead'));
+  return { line, clouds };
+}
+
+type Happens = (c: EngineConstants, day: number, values: Float64Array, at: number) => boolean;
+
+const hemmedIn: Happens = (c, day, values, at) => {
+  if (!chainStates[values[at + part.queen]!]!.queenLays) return false;
+  const eggs = eggsOn(c, shareOn(c, day, values, at), adultsOfParticle(values, at), values, at);
+  return freeCells(c, values, at) * c.room.found < eggs * Math.exp(values[at + part.sealedScale]!);
+};
+
+const troughFull: Happens = (c, day, values, at) =>
+  values[at + part.comb]! >= values[at + part.combMost]! && hemmedIn(c, day, values, at);
+
+const starving: Happens = (c, _, values, at) => values[at + part.honeyKg]! <= c.stores.hungryKg;
+
+const swarmed: Happens = (_c, _day, values, at) => values[at + part.queen] === stateIndex.swarmed;
+
+/** What would settle each question, the most telling first. */
+const settles: Readonly<Record<'hemmedIn' | 'troughFull' | 'starving' | 'swarm', readonly Sign[]>> = {
+  hemmedIn: ['empty cells in the brood', 'bare bars being built'],
+  troughFull: ['bare bars being built', 'empty cells in the brood', 'bees covering the last comb'],
+  starving: ['honey'],
+  swarm: ['queen cells', 'eggs', 'empty cells in the brood'],
+};
+
+export function comingOf(c: EngineConstants, { clouds }: Ahead, horizonDays: number, next: number): Coming {
+  const within = clouds.slice(0, horizonDays + 1);
+  const of = (happens: Happens, settledBy: readonly Sign[]): Chance => chanceOf(c, within, happens, settledBy, next);
+  return {
+    horizonDays,
+    hemmedIn: of(hemmedIn, settles.hemmedIn),
+    troughFull: of(troughFull, settles.troughFull),
+    starving: of(starving, settles.starving),
+    swarm: of(swarmed, settles.swarm),
+  };
+}
+
+/** `next`: a chance so small that no day is told. */
+function chanceOf(
+  c: EngineConstants,
+  clouds: readonly Cloud[],
+  happens: Happens,
+  settledBy: readonly Sign[],
+  next: number,
+): Chance {
+  const last = clouds.at(-1)!;
+  const byDay = clouds.map(() => 0);
+  for (let particle = 0; particle < last.count; particle += 1) {
+    const at = particle * particleSize;
+    const first = clouds.findIndex(({ day, values }) => happens(c, day, values, at));
+    if (first >= 0) byDay[first]! += Math.exp(last.logShares[particle]!);
+  }
+  const chance = byDay.reduce((a, b) => a + b, 0);
+  if (chance < next) return { chance, window: null, settledBy };
+  const dayAt = (share: number): number => {
+    let reached = 0;
+    const index = byDay.findIndex((one) => (reached += one) >= share * chance);
+    return last.day - clouds.length + 1 + Math.max(0, index);
+  };
+  return {
+    chance,
+    window: { earliest: dayFromNumber(dayAt(tails.wide)), latest: dayFromNumber(dayAt(1 - tails.wide)) },
+    settledBy,
+  };
+}

@@ -1,0 +1,67 @@
+/**
+ * All that the model tells of a colony on a day, from where its particles were left: put together from the parts
+ * beside this file. What was foreseen of the last visit comes in with it, taken before the visit was seen.
+ */
+import type { DayBelief, Foreseen, Look, Surprise } from '../../foreseen.ts';
+import { type FigureBook, value } from '../../../figures/book.ts';
+import type { Id } from '../../../journal/entry.ts';
+import { type EngineSetup, goOn, type Left, type Visited } from '../run.ts';
+import { agesOf, turnoverOf } from './ages.ts';
+import { type Ahead, comingOf, liveOn } from './ahead.ts';
+import { beliefOn } from './belief.ts';
+import { forecastsOf } from './forecasts.ts';
+import { queenTold } from './queen.ts';
+
+/** Names the model behind a forecast; another gets another name, so that their scores are kept apart. */
+export const engineName = 'cohorts 1';
+
+export interface Lived {
+  readonly colony: Id;
+  readonly digest: string;
+  /** After the last visit, or as it began. */
+  readonly left: Left;
+  readonly visits: readonly Visited[];
+  /** Rows of the line up to the last visit. */
+  readonly behind: readonly DayBelief[];
+  readonly surprises: readonly Surprise[];
+}
+
+/** `lookOf` weighs whether opening is worth it, by the days ahead. */
+export function tell(
+  setup: EngineSetup,
+  lived: Lived,
+  day: number,
+  daysIssued: readonly number[],
+  lookOf: (ahead: Ahead) => Look,
+  book: FigureBook,
+  seed: number,
+): Foreseen {
+  const c = setup.constants;
+  const { left } = lived;
+  const today = goOn(setup, left.cloud, Math.max(day, left.cloud.day), seed);
+  const horizon = value(book, 'engine-horizon-days');
+  const follow = value(book, 'engine-turnover-days');
+  const every = value(book, 'engine-line-days');
+  const ahead = liveOn(setup, today, follow, value(book, 'engine-ahead-particles'), every, seed);
+  const now = beliefOn(c, today, 'between');
+  return {
+    engine: engineName,
+    colony: lived.colony,
+    day: now.day,
+    digest: lived.digest,
+    line: [...lived.behind, now, ...ahead.line.slice(0, Math.floor(horizon / every))],
+    queen: queenTold(c, ahead, horizon, book),
+    ages: agesOf(c, today),
+    turnover: turnoverOf(c, ahead, follow),
+    coming: comingOf(c, ahead, horizon, value(book, 'engine-least-chance')),
+    surprises: lived.surprises,
+    look: lookOf(ahead),
+    forecasts: forecastsOf(setup, ahead, lived.visits, daysIssued, book, seed),
+    cloud: {
+      particles: today.count,
+      effective: left.info?.effective ?? today.count,
+      ancestors: left.info?.ancestors ?? today.count,
+      visits: left.visits,
+    },
+  };
+}
