@@ -1,14 +1,15 @@
 /**
  * Band charts, one under another on one line of days: what was counted as points with their ranges, what
- * is likely as a line in two bands, today as a rule. Titles, days and values come in words from the
- * caller; bands keep their edges as lines, so that they survive black on white.
+ * is likely as a line in two bands, what was foretold as brackets, today as a rule. Titles, days and values
+ * come in words from the caller; bands keep their edges as lines, so that they survive black on white.
  */
 import { extent, max } from 'd3-array';
-import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { Ink } from '../hive/contents.ts';
-import { addDays, type Day, dayNumber, daysBetween } from '../numbers/day.ts';
+import { type Day, dayNumber } from '../numbers/day.ts';
 import type { Range } from '../numbers/range.ts';
+import { type DayAxis, dayNames, type DayScale, type Sides, tickDays, todayRule } from './day-axis.ts';
 import { element, picture, px, safe } from './svg.ts';
 
 export interface ChartPoint {
@@ -25,34 +26,37 @@ export interface ChartBand {
   readonly half: Range | null;
 }
 
+/** What "as last time" says: one value that stays, and its name in words. */
+export interface ChartLevel {
+  readonly from: Day;
+  readonly value: number;
+  readonly label: string;
+}
+
 export interface ChartPanel {
+  /** Empty where the page says it above the drawing. */
   readonly title: string;
   readonly points: readonly ChartPoint[];
   readonly bands: readonly ChartBand[];
+  /** Forecasts as they were issued, each on the day it was for. */
+  readonly issued?: readonly { readonly day: Day; readonly range: Range }[];
+  /** Where it is no worse than the model: then it is drawn first, and the model ahead of today only by its edges. */
+  readonly level?: ChartLevel | null;
 }
 
-export interface ChartOptions {
+export interface ChartOptions extends DayAxis {
   readonly width: number;
   readonly panelHeight: number;
-  readonly from: Day;
-  readonly to: Day;
-  readonly today: Day | null;
-  readonly todayLabel: string;
-  readonly dayLabel: (day: Day) => string;
   readonly valueLabel: (value: number) => string;
   readonly label: string;
   /** Size of letters in px, 13 where not given; full sun asks for 20. */
   readonly textSize?: number;
 }
 
-type Scale = ScaleLinear<number, number>;
-
 interface Plot {
-  readonly room: Room;
-  readonly x: Scale;
-  readonly y: Scale;
-  readonly left: number;
-  readonly right: number;
+  readonly sides: Sides;
+  readonly x: DayScale;
+  readonly y: DayScale;
   readonly top: number;
   readonly foot: number;
 }
@@ -60,68 +64,43 @@ interface Plot {
 const rightPx = 10;
 const usualText = 13;
 
-/** Room for letters, all from their size. */
-interface Room {
-  readonly text: number;
-  readonly left: number;
-  readonly title: number;
-  readonly axis: number;
-}
-
-function roomOf(options: ChartOptions): Room {
-  const text = options.textSize ?? usualText;
-  return { text, left: text * 2.8, title: text * 1.7, axis: text * 1.7 };
-}
-
 export function chart(panels: readonly ChartPanel[], options: ChartOptions): string {
-  const room = roomOf(options);
-  const x = scaleLinear([dayNumber(options.from), dayNumber(options.to)], [room.left, options.width - rightPx]);
-  const days = tickDays(options, room);
+  const text = options.textSize ?? usualText;
+  const sides: Sides = { width: options.width, left: text * 2.8, right: options.width - rightPx, text };
+  const x = scaleLinear([dayNumber(options.from), dayNumber(options.to)], [sides.left, sides.right]);
+  const days = tickDays(options, sides);
   let drawn = '';
-  panels.forEach((panel, i) => {
-    const top = i * (options.panelHeight + room.title) + room.title;
+  let top = 0;
+  for (const panel of panels) {
+    top += panel.title === '' ? text : text * 1.7;
     const foot = top + options.panelHeight - 8;
     const y = scaleLinear([0, Math.max(highest(panel), Number.MIN_VALUE)], [foot, top + 4]).nice(4);
-    const plot: Plot = { room, x, y, left: room.left, right: options.width - rightPx, top, foot };
-    drawn += element('g', { class: 'panel' }, panelMarkup(panel, plot, days, options));
-  });
-  const height = panels.length * (options.panelHeight + room.title) + room.axis;
-  const y = height - room.text * 0.4;
-  const texts = days.map((day) => {
-    const at = x(dayNumber(day));
-    return element('text', { x: at, y, 'text-anchor': anchor(at, options.width, room) }, safe(options.dayLabel(day)));
-  });
-  const axis = element('g', { class: 'days', 'font-size': room.text, fill: 'var(--ink)' }, texts.join(''));
+    drawn += element('g', { class: 'panel' }, panelMarkup(panel, { sides, x, y, top, foot }, days, options));
+    top += options.panelHeight;
+  }
+  const height = top + text * 1.7;
+  const axis = dayNames(days, options, x, height - text * 0.4, sides);
   return picture('chart', options.width, height, options.label, drawn + axis);
 }
 
-function anchor(at: number, width: number, room: Room): string {
-  return at > width - room.text * 2.3 ? 'end' : at < room.left + room.text ? 'start' : 'middle';
-}
-
-/** Days to name: as many as fit, a whole number of weeks apart where there is room. */
-function tickDays(options: ChartOptions, room: Room): readonly Day[] {
-  const span = Math.max(1, daysBetween(options.from, options.to));
-  const most = Math.max(2, Math.floor((options.width - room.left - rightPx) / (room.text * 4.8)));
-  const step = [1, 2, 7, 14, 21, 28, 42, 56, 91, 182, 364].find((days) => span / days <= most) ?? span;
-  return Array.from({ length: Math.floor(span / step) + 1 }, (_, i) => addDays(options.from, i * step));
-}
-
 function highest(panel: ChartPanel): number {
-  return max([...panel.points.map((point) => point.range.high), ...panel.bands.map((band) => band.wide.high)]) ?? 1;
+  const ranges = [
+    ...panel.points.map((point) => point.range),
+    ...panel.bands.map((band) => band.wide),
+    ...(panel.issued ?? []).map((one) => one.range),
+  ];
+  return max([...ranges.map((range) => range.high), panel.level?.value ?? 0]) ?? 1;
 }
 
 function panelMarkup(panel: ChartPanel, plot: Plot, days: readonly Day[], options: ChartOptions): string {
-  const title = element(
-    'text',
-    { x: 0, y: plot.top - 7, 'font-size': plot.room.text + 1, 'font-weight': 600, fill: 'var(--ink)' },
-    safe(panel.title),
-  );
+  const title = { x: 0, y: plot.top - 7, 'font-size': plot.sides.text + 1, 'font-weight': 600, fill: 'var(--ink)' };
   return (
-    title +
+    (panel.title === '' ? '' : element('text', title, safe(panel.title))) +
     grid(plot, days, options) +
     bands(panel, plot, options) +
-    todayRule(plot, options) +
+    levelLine(panel.level ?? null, plot) +
+    todayRule(options, plot.x, plot.top, plot.foot, plot.sides) +
+    (panel.issued ?? []).map((one) => bracket(one.day, one.range, plot)).join('') +
     panel.points.map((point) => pointMark(point, plot)).join('')
   );
 }
@@ -130,13 +109,13 @@ function grid(plot: Plot, days: readonly Day[], options: ChartOptions): string {
   const values = plot.y.ticks(4);
   const lines = values
     .slice(1)
-    .map((value) => `M${px(plot.left)} ${px(plot.y(value))}H${px(plot.right)}`)
+    .map((value) => `M${px(plot.sides.left)} ${px(plot.y(value))}H${px(plot.sides.right)}`)
     .join('');
   const base =
-    `M${px(plot.left)} ${px(plot.foot)}H${px(plot.right)}` +
+    `M${px(plot.sides.left)} ${px(plot.foot)}H${px(plot.sides.right)}` +
     days.map((day) => `M${px(plot.x(dayNumber(day)))} ${px(plot.foot)}v4`).join('');
   const texts = values.map((value) =>
-    element('text', { x: plot.left - 6, y: plot.y(value) + plot.room.text * 0.35 }, safe(options.valueLabel(value))),
+    element('text', { x: plot.sides.left - 6, y: plot.y(value) + plot.sides.text * 0.35 }, safe(options.valueLabel(value))),
   );
   return (
     element('path', {
@@ -147,7 +126,7 @@ function grid(plot: Plot, days: readonly Day[], options: ChartOptions): string {
       fill: 'none',
     }) +
     element('path', { d: base, stroke: 'var(--ink)', 'stroke-width': 'var(--edge)', fill: 'none' }) +
-    element('g', { class: 'values', 'font-size': plot.room.text, 'text-anchor': 'end', fill: 'var(--ink)' }, texts.join(''))
+    element('g', { class: 'values', 'font-size': plot.sides.text, 'text-anchor': 'end', fill: 'var(--ink)' }, texts.join(''))
   );
 }
 
@@ -188,6 +167,9 @@ function bands(panel: ChartPanel, plot: Plot, options: ChartOptions): string {
     });
   const wide = panel.bands.map(({ day, wide: range }) => ({ day, low: range.low, high: range.high }));
   const half = panel.bands.flatMap(({ day, half: range }) => (range === null ? [] : [{ day, low: range.low, high: range.high }]));
+  const level = panel.level ?? null;
+  const until = level === null ? null : (options.today ?? level.from);
+  const filled = (rows: readonly Edge[]) => (until === null ? rows : rows.filter((row) => row.day <= until));
   const likely = (after: boolean) => {
     const rows = panel.bands.filter((band) =>
       options.today === null ? !after : after ? band.day >= options.today : band.day <= options.today,
@@ -208,34 +190,42 @@ function bands(panel: ChartPanel, plot: Plot, options: ChartOptions): string {
         });
   };
   return (
-    fill(wide, 'band') +
-    (half.length === 0 ? '' : fill(half, 'core') + edges(half, null)) +
+    fill(filled(wide), 'band') +
+    (half.length === 0 ? '' : fill(filled(half), 'core') + edges(filled(half), null)) +
     edges(wide, '0 3') +
     likely(false) +
-    likely(true)
+    (level === null ? likely(true) : '')
   );
 }
 
-function todayRule(plot: Plot, options: ChartOptions): string {
-  if (options.today === null || options.today < options.from || options.today > options.to) return '';
-  const x = plot.x(dayNumber(options.today));
-  const flip = x > plot.right - 60;
-  const text = {
-    x: x + (flip ? -5 : 5),
-    y: plot.top + 6,
-    'font-size': plot.room.text,
-    'text-anchor': flip ? 'end' : 'start',
-    fill: 'var(--ink)',
-  };
+/** "As last time", from its day to the end of the chart, with its name over the line. */
+function levelLine(level: ChartLevel | null, plot: Plot): string {
+  if (level === null) return '';
+  const y = plot.y(level.value);
+  const text = { x: plot.sides.right, y: y - 5, 'font-size': plot.sides.text, 'text-anchor': 'end', fill: 'var(--ink)' };
   return (
     element('path', {
-      class: 'today',
-      d: `M${px(x)} ${px(plot.top - 4)}V${px(plot.foot)}`,
+      class: 'level',
+      d: `M${px(plot.x(dayNumber(level.from)))} ${px(y)}H${px(plot.sides.right)}`,
+      fill: 'none',
       stroke: 'var(--ink)',
-      'stroke-width': 'var(--edge)',
-    }) +
-    element('text', { ...text, 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': 3 }, safe(options.todayLabel))
+      'stroke-width': 'var(--rule)',
+      'stroke-dasharray': '6 4',
+    }) + element('text', { ...text, 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': 3 }, safe(level.label))
   );
+}
+
+/** A forecast as it was issued: its range as an open bracket, its likely value as a tick. */
+function bracket(day: Day, range: Range, plot: Plot): string {
+  const x = plot.x(dayNumber(day));
+  const [low, likely, high] = [plot.y(range.low), plot.y(range.likely), plot.y(range.high)];
+  return element('path', {
+    class: 'issued',
+    d: `M${px(x + 4)} ${px(high)}h-8V${px(low)}h8M${px(x - 4)} ${px(likely)}h5`,
+    fill: 'none',
+    stroke: 'var(--ink)',
+    'stroke-width': 'var(--edge)',
+  });
 }
 
 function pointMark(point: ChartPoint, plot: Plot): string {

@@ -37,7 +37,7 @@ const lid = 'M.9 3.2Q.5 .9 3.2 .9H5.6Q8.3 .9 7.9 3.2L.9 3.2';
 const nicked = 'M2.8 .9Q.5 .9 .9 3.2H7.9Q8.3 .9 6.4 .9M4.1 1.2L4.9 2.1';
 
 /** A line repeated half a tile on, with what leaves the tile brought in again on the other side. */
-function staggered(width: number, height: number, d: string): string {
+export function staggered(width: number, height: number, d: string): string {
   const across = width / 2;
   return `${d}${moved(d, across, height / 2)}${moved(d, across - width, height / 2)}`;
 }
@@ -110,10 +110,13 @@ export function kindOfFill(fill: string): Kind | null {
   return kinds.find((kind) => kind === name) ?? null;
 }
 
-/** Seen: full tint and line. Worked out: half the tint, fine line. Guessed: no tint, the line in dots. */
 function pattern(prefix: string, kind: Kind, ink: Ink, scale: number): string {
-  const mark = marks[kind];
   const size = (farKinds as readonly string[]).includes(kind) ? scale * farScale : scale;
+  return tilePattern(markId(prefix, kind, ink), marks[kind], ink, size);
+}
+
+/** Seen: full tint and line. Worked out: half the tint, fine line. Guessed: no tint, the line in dots. */
+export function tilePattern(id: string, mark: Mark, ink: Ink, size: number): string {
   const tile = { d: `M0 0H${px(mark.width)}V${px(mark.height)}H0Z` };
   const paper = ink === 'seen' ? '' : element('path', { ...tile, fill: 'var(--paper)' });
   const tint =
@@ -133,7 +136,7 @@ function pattern(prefix: string, kind: Kind, ink: Ink, scale: number): string {
   return element(
     'pattern',
     {
-      id: markId(prefix, kind, ink),
+      id,
       width: mark.width,
       height: mark.height,
       patternUnits: 'userSpaceOnUse',

@@ -9,11 +9,14 @@ export function formatChance(chance: number, manner: Manner): string {
   assert(chance >= 0 && chance <= 1, `a chance from 0 to 1, not ${chance}`);
   const tenths = Math.round(chance * 10);
   const word = fill(`chance.word.${tenths}` as TextKey, {}, manner);
-  return fill('chance.said', { word, tenths: sayTenths(tenths, manner) }, manner);
+  return fill('chance.said', { word, tenths: formatTenths(chance, manner) }, manner);
 }
 
-function sayTenths(tenths: number, manner: Manner): string {
-  if (tenths === 0) return fill('chance.none', {}, manner);
-  if (tenths === 10) return fill('chance.all', {}, manner);
-  return fill('chance.about', { n: String(tenths) }, manner);
+/** Out of ten alone, where what it is a chance of stands beside it: "about 7 in 10". `first`: it begins a sentence. */
+export function formatTenths(chance: number, manner: Manner, first = false): string {
+  assert(chance >= 0 && chance <= 1, `a chance from 0 to 1, not ${chance}`);
+  const tenths = Math.round(chance * 10);
+  if (tenths === 0) return fill(first ? 'chance.none-first' : 'chance.none', {}, manner);
+  if (tenths === 10) return fill(first ? 'chance.all-first' : 'chance.all', {}, manner);
+  return fill(first ? 'chance.about-first' : 'chance.about', { n: String(tenths) }, manner);
 }

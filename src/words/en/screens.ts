@@ -2,7 +2,17 @@
 import { booksTexts } from './screens-books.ts';
 import { colonyTexts } from './screens-colony.ts';
 import { entryTexts } from './screens-entries.ts';
+import { foreseenTexts } from './screens-foreseen.ts';
 import { frameTexts } from './screens-frame.ts';
+import { recordTexts } from './screens-record.ts';
 import { settingsTexts } from './screens-settings.ts';
 
-export const screens = { ...frameTexts, ...colonyTexts, ...booksTexts, ...entryTexts, ...settingsTexts } as const;
+export const screens = {
+  ...frameTexts,
+  ...colonyTexts,
+  ...foreseenTexts,
+  ...recordTexts,
+  ...booksTexts,
+  ...entryTexts,
+  ...settingsTexts,
+} as const;
