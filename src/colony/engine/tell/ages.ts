@@ -77,11 +77,7 @@ export function turnoverOf(c: EngineConstants, { clouds }: Ahead, recentDays: nu
   if (changed.length * 2 < places.length) return null;
   const begun = changed.map(begins);
   const reached = (fromAge: number, share: number): Window => {
-    const days = changed.map((at) => {
-      const found = clouds.find((cloud) => newShare(cloud, at, begins(at), fromAge) >= share);
-      return found?.day ?? last.day;
-    });
-    return windowOfDays(days);
+    return windowOfDays(changed.map((at) => dayReached(clouds, share, (cloud) => newShare(cloud, at, begins(at), fromAge))));
   };
   return {
     laysSince: windowOfDays(begun),
@@ -92,6 +88,17 @@ export function turnoverOf(c: EngineConstants, { clouds }: Ahead, recentDays: nu
     oldNineTenths: reached(c.guardAge, most),
     dip: dipOf(clouds, changed),
   };
+}
+
+/** The day on which a share that grows reaches a level, straight between days; the last day where it does not. */
+function dayReached(clouds: readonly Cloud[], level: number, shareOf: (cloud: Cloud) => number): number {
+  let before = 0;
+  for (const cloud of clouds) {
+    const share = shareOf(cloud);
+    if (share >= level) return share > before ? cloud.day - (share - level) / (share - before) : cloud.day;
+    before = share;
+  }
+  return clouds.at(-1)!.day;
 }
 
 const most = 1 - tails.wide;
