@@ -10,6 +10,7 @@ import { patternSum } from '../colony/sum-pattern.ts';
 import { queenLossSum } from '../colony/sum-queen-loss.ts';
 import { queenStateSum } from '../colony/sum-queen-state.ts';
 import { roomSum } from '../colony/sum-room.ts';
+import { turnoverSum } from '../colony/sum-turnover.ts';
 import { type FigureBook, printed, value } from '../figures/book.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Answer, Field, Sum } from '../figures/sum.ts';
@@ -27,6 +28,7 @@ export const sums: readonly Sum[] = [
   broodDatesSum,
   queenLossSum,
   queenStateSum,
+  turnoverSum,
   missedCellSum,
   roomSum,
   patternSum,

@@ -338,4 +338,21 @@ const answers = [
   ),
 ] as const;
 
-export const queenChainFigures = [...rates, ...mating, ...looks, ...answers] as const;
+const afterwards = [
+  choice(
+    'turnover-laying-starts',
+    "From the old queen's last egg to the new queen's first",
+    ['queens', 'd', 'a mated queen given in a cage as the old one is taken'],
+    [0, 3, 12],
+    'two or three days in the cage; none when she is let in at once, twelve from a ripe cell',
+  ),
+  choice(
+    'field-age-average',
+    'Age at which the losses of the field begin, in the average and the tagged set of survival',
+    ['adults', 'd', 'survival sets "average" and "rfid"'],
+    [14, 18, 21],
+    'the age to which the losses of tagged bees were reckoned; the kind set has 21',
+  ),
+] as const;
+
+export const queenChainFigures = [...rates, ...mating, ...looks, ...answers, ...afterwards] as const;
