@@ -5,6 +5,8 @@ import { combFigures } from './comb.ts';
 import { developmentFigures } from './development.ts';
 import { engineFigures } from './engine.ts';
 import { engineLifeFigures } from './engine-life.ts';
+import { engineOutsideFigures } from './engine-outside.ts';
+import { engineSurpriseFigures } from './engine-surprise.ts';
 import { estimateFigures } from './estimate.ts';
 import { foodFigures } from './food.ts';
 import { layingFigures } from './laying.ts';
@@ -30,6 +32,8 @@ export const figures = [
   ...visitingFigures,
   ...engineFigures,
   ...engineLifeFigures,
+  ...engineOutsideFigures,
+  ...engineSurpriseFigures,
   ...queenChainFigures,
 ] as const;
 
