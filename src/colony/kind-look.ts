@@ -25,12 +25,12 @@ export const lookKind = entryKind<LookBody, ColonyDraft>({
 });
 
 function apply(draft: ColonyDraft, entry: Entry<LookBody>): readonly Issue[] {
-  const { hive, colony, seen } = entry.body;
+  const { hive, colony, seen, flight, pollenIn } = entry.body;
   const faults = unknown(entry, 'hive', 'hive', hive, draft.hives);
   if (colony !== null) faults.push(...unknown(entry, 'colony', 'colony', colony, draft.colonies));
   if (faults.length > 0) return faults;
   const there = coloniesIn(draft, hive, dayOf(entry.at)).filter((one) => one.ended === null);
   const whose = colony ?? (there.length === 1 ? there[0]?.id : undefined);
-  if (whose !== undefined) happened(draft, whose, entry, { kind: 'look', seen });
+  if (whose !== undefined) happened(draft, whose, entry, { kind: 'look', seen, flight, pollenIn });
   return fits;
 }

@@ -94,7 +94,12 @@ export type ColonyEvent =
   | { readonly kind: 'queen began'; readonly queen: Id; readonly how: ReignBegin }
   | { readonly kind: 'queen ended'; readonly queen: Id | null; readonly how: ReignEnd }
   | { readonly kind: 'cells cut' }
-  | { readonly kind: 'look'; readonly seen: readonly string[] }
+  | {
+      readonly kind: 'look';
+      readonly seen: readonly string[];
+      readonly flight: 'none' | 'few' | 'many';
+      readonly pollenIn: boolean | null;
+    }
   | { readonly kind: 'ended'; readonly how: ColonyEnd };
 
 export interface DatedEvent {

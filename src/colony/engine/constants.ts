@@ -15,6 +15,7 @@ import { queenConstants, type QueenConstants } from './queen-day.ts';
 import type { RoomConstants } from './room.ts';
 import { seasonTables, type SeasonTables } from './season.ts';
 import { countConstants, type CountConstants } from './seen/count-constants.ts';
+import { outsideConstants, type OutsideConstants } from './seen/outside-constants.ts';
 import type { StoreConstants } from './stores.ts';
 import { type Wander, type Wanderer, slowDays, wanderOf } from './wander.ts';
 
@@ -38,6 +39,7 @@ export interface EngineConstants {
   readonly quick: Wander;
   readonly slow: Wander;
   readonly counts: CountConstants;
+  readonly outside: OutsideConstants;
   readonly stores: StoreConstants;
   readonly room: RoomConstants;
   readonly drones: DroneConstants;
@@ -122,6 +124,7 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
     quick: wanderOf(quickWanderers(book), 1),
     slow: wanderOf(slowWanderers(book), slowDays),
     counts: countConstants(book),
+    outside: outsideConstants(book),
     stores: storeConstants(book),
     room: roomConstants(book),
     drones: droneConstants(book),

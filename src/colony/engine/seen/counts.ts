@@ -5,24 +5,13 @@
  * and where part of the combs was opened, the rest stays unknown.
  */
 import { logMix } from '../../../numbers/log-sum.ts';
-import { logNormalDensity, normalBelow } from '../../../numbers/normal.ts';
 import type { Observation } from '../../../numbers/particle-filter.ts';
 import { nextNormal, nextUnit } from '../../../numbers/streams.ts';
 import type { EngineConstants } from '../constants.ts';
-import { adultsOfParticle, cappedOfParticle, openOfParticle, type Part, part } from '../particle.ts';
+import { adultsOfParticle, cappedOfParticle, eyes, eyeVarianceAt, openOfParticle, type Part, part } from '../particle.ts';
+import { type Count, eyeLearns, eyeMiddle, logChance } from './eye.ts';
 
-export interface Count {
-  /** Bees, cells or kilograms, as counted on what was opened; at least 0. */
-  readonly count: number;
-  /** The box was full: there may have been more. */
-  readonly atLeast?: boolean;
-  /** Whose eye: 0 for whoever reads most, 1 for everybody else. */
-  readonly hand?: 0 | 1;
-  /** Of all that there is, the share expected on the combs that were opened; 1 when all were. */
-  readonly share?: number;
-  /** Spread of the logarithm beyond that of a careful count: rounding to eighths, for one. */
-  readonly rounding?: number;
-}
+export type { Count };
 
 export type CountKind = Observation<EngineConstants, Count>;
 
@@ -38,28 +27,36 @@ export const openSeen = counted('open', ['openScale', 'openScaleOther'], (c, val
 );
 export const honeySeen = counted('honeyKg', ['honeyScale', 'honeyScaleOther'], (_, values, at) => values[at + part.honeyKg]!);
 
-/** Densities are those of the logarithm of the count. */
+/** Densities are those of the logarithm of the count, over all that is not known of the eye that read it. */
 function counted(
   what: Counted,
-  [mine, others]: readonly [Part, Part],
+  scales: readonly [Part, Part],
   amount: (c: EngineConstants, values: Float64Array, at: number) => number,
 ): CountKind {
-  const middle = (c: EngineConstants, values: Float64Array, at: number, seen: Count): number => {
-    const scale = values[at + (seen.hand === 1 ? part[others] : part[mine])]!;
-    return Math.log(Math.max(c.counts.none[what], amount(c, values, at) * (seen.share ?? 1))) + scale;
-  };
+  const [mine, others] = scales.map((scale) => eyes.indexOf(scale));
+  const eyeOf = ({ hand }: Count): number => (hand === 1 ? others! : mine!);
+  /** Logarithm of what there is to be counted, before any eye. */
+  const there = (c: EngineConstants, values: Float64Array, at: number, { share = 1 }: Count): number =>
+    Math.log(Math.max(c.counts.none[what], amount(c, values, at) * share));
   return {
     density: (c, values, at, seen) => {
-      const mean = middle(c, values, at, seen);
-      const spread = spreadOf(c, what, seen);
+      const eye = eyeOf(seen);
+      const mean = there(c, values, at, seen) + eyeMiddle(values, at, eye);
+      const variance = values[at + eyeVarianceAt + eye]!;
+      const spread = Math.sqrt(spreadOf(c, what, seen) ** 2 + variance);
       const least = c.counts.least[what];
-      const straight = logChance(seen, mean, spread, least);
-      return logMix(straight, logChance(seen, mean, c.counts.outlierSpread, least), c.counts.outlierShare);
+      const wild = Math.sqrt(c.counts.outlierSpread ** 2 + variance);
+      return logMix(logChance(seen, mean, spread, least), logChance(seen, mean, wild, least), c.counts.outlierShare);
     },
     draw: (c, values, at, stream, seen) => {
       const like = seen ?? { count: 0 };
       const spread = nextUnit(stream) < c.counts.outlierShare ? c.counts.outlierSpread : spreadOf(c, what, like);
-      return Math.exp(middle(c, values, at, like) + spread * nextNormal(stream));
+      const scale = values[at + part[scales[like.hand ?? 0]!]]!;
+      return Math.exp(there(c, values, at, like) + scale + spread * nextNormal(stream));
+    },
+    learn: (c, values, at, seen, stream) => {
+      const read = { there: there(c, values, at, seen), spread: spreadOf(c, what, seen), least: c.counts.least[what] };
+      eyeLearns(c.counts, read, seen, values, at, eyeOf(seen), stream);
     },
   };
 }
@@ -68,10 +65,4 @@ function counted(
 function spreadOf(c: EngineConstants, what: Counted, { share = 1, rounding = 0 }: Count): number {
   const unopened = c.counts.unopened * (1 - share);
   return Math.sqrt(c.counts.noise[what] ** 2 + rounding ** 2 + unopened ** 2);
-}
-
-function logChance({ count, atLeast }: Count, mean: number, spread: number, least: number): number {
-  if (atLeast === true) return Math.log(normalBelow((mean - Math.log(Math.max(least, count))) / spread));
-  if (count < least) return Math.log(normalBelow((Math.log(least) - mean) / spread));
-  return logNormalDensity(Math.log(count), mean, spread);
 }

@@ -5,9 +5,10 @@ import { newStream, setStream } from '../../../numbers/streams.ts';
 import { cellKinds } from '../../queen-chain/cells-there.ts';
 import { chainStates } from '../../queen-chain/states.ts';
 import { part } from '../particle.ts';
-import { plainParticle, setupOn } from '../for-tests.ts';
+import { may, plainParticle, setupOn } from '../for-tests.ts';
 import type { Count } from './counts.ts';
 import { seenKinds } from './list.ts';
+import { buildingSeen, flightSeen, pollenSeen } from './outside.ts';
 import { broodLooked, cellsLooked, drawnCells, queenMet } from './looks.ts';
 
 const { constants: c } = setupOn();
@@ -109,4 +110,22 @@ test('E135 nobody is sure of what a look says: no particle is ruled out by a sin
   const seen = broodLooked.density(c, values, 0, { eggs: 'seen', youngest: 'egg', share: 1 });
   const many = cellsLooked.density(c, values, 0, { cells: { open: 9, sealed: 3, torn: 0, emerged: 0 }, share: 1 });
   assert.ok(Number.isFinite(seen) && Number.isFinite(many));
+});
+
+test('E136 looks from outside are told with chances that sum to 1, and brood and bees speak in them', () => {
+  const full = plainParticle(c, 20_000, 20_000);
+  const poor = plainParticle(c, 1500, 0);
+  for (const values of [full, poor]) {
+    const flights = (['none', 'few', 'many'] as const).map((flight) => Math.exp(flightSeen.density(c, values, 0, { flight })));
+    assert.ok(Math.abs(flights.reduce((a, b) => a + b, 0) - 1) < 1e-9);
+    for (const kind of [pollenSeen, buildingSeen]) {
+      const both = [true, false].map((seen) => Math.exp(kind.density(c, values, 0, { seen, day: may })));
+      assert.ok(Math.abs(both[0]! + both[1]! - 1) < 1e-9);
+    }
+  }
+  const pollen = (values: Float64Array): number => pollenSeen.density(c, values, 0, { seen: true, day: may });
+  const many = (values: Float64Array): number => flightSeen.density(c, values, 0, { flight: 'many' });
+  assert.ok(pollen(full) > pollen(poor) && many(full) > many(poor));
+  full[part.combMost] = full[part.comb]!;
+  assert.ok(buildingSeen.density(c, full, 0, { seen: true, day: may }) < Math.log(0.11));
 });

@@ -4,6 +4,7 @@ import type { EngineConstants } from '../constants.ts';
 import { builtSeen, type Built } from './built.ts';
 import { type BroodLook, broodLooked, type CellsLook, cellsLooked, queenMet, type QueenMet } from './looks.ts';
 import { barsSeen, beesSeen, type Count, honeySeen, openSeen, sealedSeen } from './counts.ts';
+import { type BuildingLook, buildingSeen, type FlightLook, flightSeen, type PollenLook, pollenSeen } from './outside.ts';
 
 export interface Seens {
   /** Bees on the combs, and bars with bees at a glance, both in bees. */
@@ -18,6 +19,10 @@ export interface Seens {
   readonly brood: BroodLook;
   readonly cells: CellsLook;
   readonly queen: QueenMet;
+  /** From outside, or by the way. */
+  readonly pollen: PollenLook;
+  readonly flight: FlightLook;
+  readonly building: BuildingLook;
 }
 
 export type SeenKind = keyof Seens;
@@ -32,4 +37,7 @@ export const seenKinds: { readonly [K in SeenKind]: Observation<EngineConstants,
   brood: broodLooked,
   cells: cellsLooked,
   queen: queenMet,
+  pollen: pollenSeen,
+  flight: flightSeen,
+  building: buildingSeen,
 };
