@@ -93,6 +93,11 @@ function combsLeft(state: ColonyState, event: ColonyEvent & { kind: 'split off' 
   return Math.max(stayed, 1) / Math.max(stayed + event.combs.length, 1);
 }
 
+/** Bees that a hived swarm is likely to have had on the day; null where its parent had not been counted. */
+export function swarmBees(state: ColonyState, colony: Colony, day: Day, book: FigureBook): number | null {
+  return swarmOf(state, colony, day, book)?.likely ?? null;
+}
+
 /** A hived swarm has the share of its parent that goes with one, where the parent had been counted. */
 function swarmOf(state: ColonyState, colony: Colony, day: Day, book: FigureBook): Range | null {
   const parent = colony.parent === null ? undefined : state.colonies.get(colony.parent);

@@ -6,7 +6,7 @@ import { type FigureBook, value } from '../figures/book.ts';
 import { spotOn } from '../hive/hanging.ts';
 import type { Comb, Spot } from '../hive/state.ts';
 import type { Id } from '../journal/entry.ts';
-import { addDays, type Day } from '../numbers/day.ts';
+import { addDays, type Day, earlier } from '../numbers/day.ts';
 import type { BroodCalendar } from './calendar.ts';
 import { type CombRead, combRead } from './comb-read.ts';
 import { possibleAges } from './possible-ages.ts';
@@ -100,7 +100,8 @@ function firstCells(colony: Colony, comb: Comb | null, book: FigureBook): Day | 
   const here = (spot: Spot | null): boolean => spot?.kind === 'place' && spot.hive === hived.hive;
   const first = comb.placings[0];
   const own = first !== undefined && here(first.spot) && first.from >= hived.from;
-  return own || here(spotOn(comb, hived.from)) ? addDays(hived.from, lag) : null;
+  // A swarm that somebody wrote down only when it had stood for long is as old as it was said to be.
+  return own || here(spotOn(comb, hived.from)) ? addDays(earlier(hived.from, colony.began.latest), lag) : null;
 }
 
 /** The colony's own visits and, when any of its combs has hung elsewhere, those of the colonies that read it there. */

@@ -92,7 +92,7 @@ export function byVisit(history: CombHistory): ReadonlyMap<Id, readonly CombRead
 }
 
 /** How much of what is ready is laid in on each day after the reading: the queen's chance times the turn of the season. */
-export function layingAfter(nest: Nest, readOn: Day): (i: number) => number {
+export function layingAfter(nest: Pick<Nest, 'daysLaid'>, readOn: Day): (i: number) => number {
   const start = dayNumber(readOn);
   const then = nest.daysLaid(start).season;
   return (i) => {

@@ -163,6 +163,17 @@ export const estimateFigures = [
     basis: { kind: 'our choice', why: 'combs grow to nearly the whole outline before they are filled' },
   }),
   figure({
+    key: 'engine-least-share',
+    title: 'Part of a nest that must be opened for its count to say something of the whole',
+    topic: 'visits',
+    value: 0.1,
+    low: 0.05,
+    high: 0.2,
+    unit: 'share',
+    when: 'part of what was to be expected of all combs',
+    basis: { kind: 'our choice', why: 'ten times a glimpse of a tenth is a guess; single combs speak by their own surprise' },
+  }),
+  figure({
     key: 'bees-bar-cover',
     title: 'Covered share of the faces of a bar that has bees on it',
     topic: 'cells and bees',

@@ -1,0 +1,148 @@
+/**
+ * What a visit counted, as counts of the model: bees, sealed and open brood, honey, built cells. A bar that was
+ * not opened is not an empty bar: the count is of the combs opened, and goes with the share of the whole that was
+ * to be expected on them. Combs never read, between combs that are known, are taken to be as full as the others.
+ */
+import { type FigureBook, value } from '../../../figures/book.ts';
+import { beesOnFace } from '../../../hive/bees-on-face.ts';
+import { addDays } from '../../../numbers/day.ts';
+import { addApart, type Range } from '../../../numbers/range.ts';
+import type { CombReading } from '../../comb-history.ts';
+import { eightOfTen } from '../../split-contents.ts';
+import type { Visit } from '../../state.ts';
+import { isLearner } from '../../visits-of.ts';
+import type { Seen } from '../run.ts';
+import type { Built } from '../seen/built.ts';
+import type { Count } from '../seen/counts.ts';
+import { type AmountName, amountsExpected, amountsRead } from './bar-amounts.ts';
+import { builtOf, combsBefore, lastReading, type RecordBook, type Trough, troughOn } from './record-book.ts';
+
+/** One place of the trough at a visit: what was read now, what was known before; neither for a comb never read. */
+interface Place {
+  readonly now: CombReading | null;
+  readonly before: CombReading | null;
+}
+
+export function countsOf(records: RecordBook, visit: Visit, hand: 0 | 1): Seen {
+  const trough = troughOn(records, visit.day);
+  if (trough === null) return {};
+  const places = placesOf(records, visit);
+  const bees = beesOf(records, visit, trough, places, hand);
+  const bars = barsOf(records, visit, trough, hand);
+  const sealed = amountOf(records, visit, trough, places, 'sealed', hand);
+  const open = amountOf(records, visit, trough, places, 'open', hand);
+  const honeyKg = amountOf(records, visit, trough, places, 'honeyKg', hand);
+  const built = builtBy(records, trough, places);
+  return {
+    ...(bees === null ? {} : { bees }),
+    ...(bars === null ? {} : { bars }),
+    ...(sealed === null ? {} : { sealed: worked(sealed, records.book) }),
+    ...(open === null ? {} : { open: worked(open, records.book) }),
+    ...(honeyKg === null ? {} : { honeyKg }),
+    ...(built === null ? {} : { built }),
+  };
+}
+
+/** Every comb that hung there when the visit began, those read at it, and gaps between them. */
+function placesOf(records: RecordBook, visit: Visit): readonly Place[] {
+  const read = records.byVisit.get(visit.id) ?? [];
+  const rows = new Map<number, Place>();
+  for (const [place, comb] of combsBefore(records, visit.day)) {
+    const before = lastReading(records, comb.id, visit.day, visit.id);
+    if (before !== null || comb.built !== 0) rows.set(place, { now: null, before });
+  }
+  for (const now of read) rows.set(now.row.body.place, { now, before: lastReading(records, now.row.comb, visit.day, visit.id) });
+  if (rows.size === 0) return [];
+  const [first, last] = [Math.min(...rows.keys()), Math.max(...rows.keys())];
+  return Array.from({ length: last - first + 1 }, (_, i) => rows.get(first + i) ?? { now: null, before: null });
+}
+
+function amountOf(
+  records: RecordBook,
+  visit: Visit,
+  trough: Trough,
+  places: readonly Place[],
+  what: AmountName,
+  hand: 0 | 1,
+): Count | null {
+  const read = places.map(({ now }) => (now === null ? null : amountsRead(records, trough, now)[what]));
+  const found = read.flatMap((range) => range ?? []);
+  if (found.length === 0) return null;
+  const share = shareOpened(
+    read.map((range) => range !== null),
+    places.map(({ before }) => (before === null ? null : amountsExpected(records, trough, before, visit.day)[what])),
+  );
+  return share < value(records.book, 'engine-least-share') ? null : counted(found, share, hand);
+}
+
+/** Parts err apart by their rounding. */
+function counted(parts: readonly Range[], share: number, hand: 0 | 1): Count {
+  const { likely, high } = addApart(parts);
+  const rounding = likely > 0 ? Math.log(high / likely) / eightOfTen : 0;
+  return { count: likely, hand, ...(share < 1 ? { share } : {}), ...(rounding > 0 ? { rounding } : {}) };
+}
+
+/** Of what was to be expected of all combs, the part on those that were read; combs of which nothing is known count as the mean. */
+export function shareOpened(opened: readonly boolean[], expected: readonly (number | null)[]): number {
+  if (opened.every(Boolean)) return 1;
+  const known = expected.flatMap((one) => one ?? []);
+  const sum = known.reduce((a, b) => a + b, 0);
+  const mean = sum > 0 ? sum / known.length : 1;
+  const weights = expected.map((one) => (sum > 0 ? (one ?? mean) : 1));
+  const all = weights.reduce((a, b) => a + b, 0);
+  const part = weights.reduce((a, b, i) => (opened[i] === true ? a + b : a), 0);
+  return all > 0 ? part / all : 0;
+}
+
+/**
+ * Stages are worked out from one area of brood: sealed and open err by the split, and weigh half each so that one
+ * reading does not count twice.
+ */
+function worked(count: Count, book: FigureBook): Count {
+  const half = value(book, 'engine-capped-noise');
+  return { ...count, rounding: Math.hypot(count.rounding ?? 0, value(book, 'stage-split-error'), half) };
+}
+
+/** From the faces that were covered; bars with bees counted at the same visit say of how many these are. */
+function beesOf(records: RecordBook, visit: Visit, trough: Trough, places: readonly Place[], hand: 0 | 1): Count | null {
+  const covered = places.map(({ now }) => now?.read.bees ?? null);
+  const read = covered.flatMap((share) => share ?? []);
+  if (read.length === 0) return null;
+  const bars = visit.closed?.body.beesBars ?? null;
+  const parts = places.flatMap(({ now }) => (now === null ? [] : (amountsRead(records, trough, now).bees ?? [])));
+  const withBees = read.filter((share) => share > 0).length;
+  const share =
+    bars !== null && bars > 0
+      ? Math.min(1, withBees / bars)
+      : shareOpened(
+          covered.map((one) => one !== null),
+          places.map(({ before }) => (before === null ? null : amountsExpected(records, trough, before, visit.day).bees)),
+        );
+  if (share < value(records.book, 'engine-least-share')) return null;
+  const full = read.length >= barsBefore(records, visit) && read.every((one) => one === 1);
+  return { ...counted(parts, share, hand), ...(full ? { atLeast: true } : {}) };
+}
+
+function barsOf(records: RecordBook, visit: Visit, trough: Trough, hand: 0 | 1): Count | null {
+  const bars = visit.closed?.body.beesBars ?? null;
+  if (bars === null || isLearner(records.state, visit.by)) return null;
+  const { book } = records;
+  const cover = value(book, 'bees-bar-cover');
+  const count = beesOnFace(trough.measures.fullFaceDm2, 2 * bars, value(book, 'bees-per-dm2')) * cover;
+  return { count, hand, ...(bars >= barsBefore(records, visit) ? { atLeast: true } : {}) };
+}
+
+/** Bars of the bay when the visit began. */
+function barsBefore(records: RecordBook, visit: Visit): number {
+  const trough = troughOn(records, addDays(visit.day, -1));
+  return trough === null ? Infinity : trough.to - trough.from + 1;
+}
+
+/** Null where nobody read how much is built. */
+function builtBy(records: RecordBook, trough: Trough, places: readonly Place[]): Built | null {
+  if (!places.some(({ now }) => now !== null && now.built !== null)) return null;
+  const readings = places.map(({ now, before }) => now ?? before);
+  const shares = readings.map((reading) => (reading === null ? 0 : builtOf(reading, records.book)));
+  const cells = shares.reduce((a, b) => a + b, 0) * trough.cellsPerBar;
+  return { cells, ...(readings.includes(null) ? { atLeast: true } : {}) };
+}
