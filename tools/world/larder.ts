@@ -116,11 +116,12 @@ function clearNest(society: Society, day: Day): void {
       const zone = broodReach(society, comb, day) * roomOf(comb);
       const inside = Math.max(0, foodCells(face) - (roomOf(comb) - zone));
       const moved = Math.min(inside * 0.12, face.nectar + face.honey);
+      if (moved < 1) continue;
       const out = [...combs]
         .reverse()
         .flatMap((c) => c.faces.map((f) => ({ c, f })))
         .find(({ c, f }) => foodRoom(society, c, f, day) > moved);
-      if (moved < 1 || out === undefined) continue;
+      if (out === undefined) continue;
       const nectar = Math.min(moved, face.nectar);
       face.nectar -= nectar;
       face.honey -= moved - nectar;

@@ -7,7 +7,7 @@ import type { Chance } from './chance.ts';
 import { broodCells, combBrood, type Face, foodCells, roomOf, type WorldComb } from './comb.ts';
 import { settings } from './settings.ts';
 import { clamp } from './sky.ts';
-import { adults, facesCovered, fromHeart, row, type Society } from './society.ts';
+import { adults, facesCovered, fromHeart, type Society } from './society.ts';
 
 const { laying, brood } = settings;
 
@@ -26,7 +26,9 @@ export function season(day: Day): number {
 
 /** The share of this comb's faces that may hold brood on the day; it shrinks towards autumn. */
 export function broodReach(society: Society, comb: WorldComb, day: Day): number {
-  const at = row(society).indexOf(comb);
+  // Its place in the row, without sorting the row for every face.
+  let at = 0;
+  for (const other of society.combs) if (other.place < comb.place) at += 1;
   const whole = reach[Math.min(at, reach.length - 1)] ?? 0;
   const d = dayOfYear(day);
   return d < 225 ? whole : whole * clamp(1 - (d - 225) / 160, 0.35, 1);
