@@ -3,6 +3,8 @@ import { beesOnFaceSum } from '../hive/sum-bees-on-face.ts';
 import { cellsPerAreaSum } from '../hive/sum-cells-per-area.ts';
 import { combFaceSum } from '../hive/sum-comb-face.ts';
 import { hiveBoxSum } from '../hive/sum-hive-box.ts';
+import { colonyBalanceSum } from '../colony/balance/sum-colony-balance.ts';
+import { colonyBalanceFoodSum } from '../colony/balance/sum-colony-balance-food.ts';
 import { broodDatesSum } from '../colony/sum-brood-dates.ts';
 import { layingRateSum } from '../colony/sum-laying-rate.ts';
 import { missedCellSum } from '../colony/sum-missed-cell.ts';
@@ -29,6 +31,8 @@ export const sums: readonly Sum[] = [
   queenLossSum,
   queenStateSum,
   turnoverSum,
+  colonyBalanceSum,
+  colonyBalanceFoodSum,
   missedCellSum,
   roomSum,
   patternSum,
