@@ -285,13 +285,6 @@ const telling = [
     'of a thousand, ten were left to explain a first visit; what is not known at all wants more of them',
   ),
   choice(
-    'engine-first-eyes',
-    'Ways of counting with which each particle stands before a colony’s first visit',
-    ['visits', 'ways', 'all colonies'],
-    [4, 8, 16],
-    'costs little, because nothing has to be lived through again',
-  ),
-  choice(
     'engine-first-visits',
     'Visits after which the usual number of particles will do',
     ['visits', 'visits', 'all colonies'],

@@ -8,6 +8,8 @@ import { assert } from './assert.ts';
 const logRootTwoPi = 0.5 * Math.log(2 * Math.PI);
 /** Beyond, the area is 0 or 1 to the last digit. */
 const farthest = 8;
+/** Quantiles are told of chances above this, and below 1 less this. */
+export const leastChance = 1e-12;
 
 /** Logarithm of the density of a normal of that mean and standard deviation. */
 export function logNormalDensity(x: number, mean: number, sd: number): number {
@@ -28,9 +30,9 @@ export function normalBelow(z: number): number {
   return Math.min(1, Math.max(0, 0.5 + sum * Math.exp(-0.5 * z * z - logRootTwoPi)));
 }
 
-/** The z below which a standard normal lies with that chance; the chance is above 1e-12 and below 1 − 1e-12. */
+/** The z below which a standard normal lies with that chance; the chance is above `leastChance` and below 1 less that. */
 export function normalQuantile(chance: number): number {
-  assert(chance > 1e-12 && chance < 1 - 1e-12, `a chance between 0 and 1, not ${chance}`);
+  assert(chance > leastChance && chance < 1 - leastChance, `a chance between 0 and 1, not ${chance}`);
   let low = -farthest;
   let high = farthest;
   for (let i = 0; i < 12; i += 1) {

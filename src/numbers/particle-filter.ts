@@ -14,6 +14,12 @@ export interface Observation<Constants, Seen> {
   readonly density: (constants: Constants, values: Float64Array, at: number, seen: Seen) => number;
   /** What might be seen, were the particle true, as one number; `like` tells how it is looked for. */
   readonly draw: (constants: Constants, values: Float64Array, at: number, stream: Stream, like?: Seen) => number;
+  /**
+   * Where a particle carries, beside its numbers, what is known of some of them in closed form (M. K. Pitt and others
+   * after G. Storvik 2002): works what was seen into that. Called after weighing and resampling; never changes what
+   * else was weighed.
+   */
+  readonly learn?: (constants: Constants, values: Float64Array, at: number, seen: Seen, stream: Stream) => void;
 }
 
 /** `values[at … at + size − 1]` is one particle. Its functions keep no memory of their own. */
@@ -60,7 +66,7 @@ export interface StepInfo {
 }
 
 /** What a stream is for: each has chance of its own. */
-const purpose = { begin: 0, step: 1, resample: 2, draw: 3 } as const;
+const purpose = { begin: 0, step: 1, resample: 2, draw: 3, learn: 4 } as const;
 
 /** From a cloud to the day of the data, and weighed by what was seen then. The cloud given is left as it was. */
 export function step<C, S extends object>(
@@ -93,6 +99,7 @@ export function step<C, S extends object>(
   const moved: Cloud = { ...cloud, day: data.day, values, logShares: weighed };
   const resampled = kinds.length > 0 && effective < setup.resampleBelow * cloud.count;
   const state = resampled ? resample(moved, model.size, seed) : moved;
+  learn(setup, state, data, kinds, seed);
   const ancestors = new Set(state.roots).size;
   return { state, info: { logEvidence: kinds.length === 0 ? 0 : total, effective, ancestors, resampled } };
 }
@@ -145,6 +152,25 @@ export function meanOf(cloud: Cloud, size: number, what: (values: Float64Array, 
     sum += Math.exp(cloud.logShares[particle]!) * what(cloud.values, particle * size);
   }
   return sum;
+}
+
+/** In place: the cloud is this step's own. */
+function learn<C, S extends object>(
+  { model, constants }: Setup<C, S>,
+  cloud: Cloud,
+  { day, seen }: Data<S>,
+  kinds: readonly (keyof S)[],
+  seed: number,
+): void {
+  const learning = kinds.filter((kind) => model.observations[kind].learn !== undefined);
+  if (learning.length === 0) return;
+  const stream = newStream(seed, purpose.learn, 0, day);
+  for (let particle = 0; particle < cloud.count; particle += 1) {
+    setStream(stream, seed, purpose.learn, particle, day);
+    for (const kind of learning) {
+      model.observations[kind].learn!(constants, cloud.values, particle * model.size, seen[kind] as S[typeof kind], stream);
+    }
+  }
 }
 
 function seenKinds<C, S extends object>(model: StateModel<C, S>, data: Data<S>): readonly (keyof S)[] {

@@ -57,7 +57,14 @@ export type Part = (typeof names)[number];
 
 /** Offsets of single numbers in a particle. */
 export const part = Object.fromEntries(names.map((name, index) => [name, index])) as Readonly<Record<Part, number>>;
-export const broodAt = names.length;
+
+/** Scales of counting. What the counts so far say of each is carried beside it and worked out, not left to luck. */
+export const eyes = names.filter((name) => /Scale(Other)?$/.test(name));
+/** For each of `eyes`: how far the middle of what is known of it lies from the number drawn; then its variance. */
+export const eyeGapAt = names.length;
+export const eyeVarianceAt = eyeGapAt + eyes.length;
+
+export const broodAt = eyeVarianceAt + eyes.length;
 export const droneBroodAt = broodAt + broodDays;
 export const adultsAt = droneBroodAt + droneBroodDays;
 export const particleSize = adultsAt + adultDays;

@@ -8,7 +8,6 @@ import { value } from '../../figures/book.ts';
 import { assert } from '../../numbers/assert.ts';
 import { begin, type Cloud, type Setup, step, type StepInfo } from '../../numbers/particle-filter.ts';
 import type { EngineConstants } from './constants.ts';
-import { manyEyes } from './first-look.ts';
 import { colonyModel } from './model.ts';
 import type { Seens } from './seen/list.ts';
 import { thinned } from './thin.ts';
@@ -54,8 +53,6 @@ export interface Crowd {
   readonly wide: number;
   readonly wideVisits: number;
   readonly usual: number;
-  /** With how many eyes each stands before the first visit. */
-  readonly eyes: number;
 }
 
 export function crowdOf(book: FigureBook): Crowd {
@@ -63,7 +60,6 @@ export function crowdOf(book: FigureBook): Crowd {
     wide: value(book, 'engine-particles-first'),
     wideVisits: value(book, 'engine-first-visits'),
     usual: value(book, 'engine-particles'),
-    eyes: value(book, 'engine-first-eyes'),
   };
 }
 
@@ -76,8 +72,7 @@ export function meet(
   seed: number,
 ): { readonly left: Left; readonly met: Met } {
   assert(visited.day >= left.cloud.day, `a visit on day ${visited.day} comes after day ${left.cloud.day}`);
-  const lived = step(setup, left.cloud, { day: visited.day, seen: {} }, seed).state;
-  const before = left.visits === 0 ? manyEyes(setup.constants, lived, crowd.eyes, seed) : lived;
+  const before = step(setup, left.cloud, { day: visited.day, seen: {} }, seed).state;
   const { state, info } = step(setup, before, { day: visited.day, seen: visited.seen }, seed);
   const visits = left.visits + 1;
   const cloud = rounded(thinned(state, visits >= crowd.wideVisits ? crowd.usual : crowd.wide));
