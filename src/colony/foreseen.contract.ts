@@ -6,7 +6,7 @@
 import { addDays, type Day, daysBetween } from '../numbers/day.ts';
 import type { Range } from '../numbers/range.ts';
 import { windowOf } from '../numbers/window.ts';
-import type { AgeClass, DayBelief, Foreseen, Quantity } from './foreseen.ts';
+import type { AgeClass, CountForecast, DayBelief, Foreseen, Quantity } from './foreseen.ts';
 import { queenStates } from './queen-state.ts';
 
 export const madeUpDay: Day = '2014-05-16';
@@ -89,18 +89,27 @@ export function madeUpForeseen(colony = 'colony-1', change: Partial<Foreseen> = 
       openOn: addDays(day, 8),
       harms: true,
     },
-    forecasts: [7, 21].map((ahead) => ({
-      what: 'bees',
-      day: addDays(day, ahead),
-      ranges: {
-        engine: { low: 8000, likely: 10_000, high: 12_500 },
-        challenger: { low: 7600, likely: 9800, high: 12_600 },
-        blend: { low: 7800, likely: 9900, high: 12_500 },
-        'last time': { low: 7400, likely: 9800, high: 13_000 },
-      },
-    })),
+    forecasts: [7, 21].flatMap((ahead) => [
+      forecastOf('bees', addDays(day, ahead), 9900),
+      forecastOf('sealed', addDays(day, ahead), 5200),
+      forecastOf('honeyKg', addDays(day, ahead), 7.4),
+    ]),
     cloud: { particles: 2000, effective: 640, ancestors: 180, visits: 4 },
     ...change,
+  };
+}
+
+function forecastOf(what: CountForecast['what'], day: Day, likely: number): CountForecast {
+  const known = what !== 'honeyKg';
+  return {
+    what,
+    day,
+    ranges: {
+      engine: around(likely * 1.05, 1.25),
+      challenger: known ? around(likely * 0.98, 1.3) : null,
+      blend: known ? around(likely * 1.01, 1.26) : null,
+      'last time': around(likely, 1.35),
+    },
   };
 }
 

@@ -47,7 +47,13 @@ const sidePx = 1;
 /** A state that is never likelier than this is left out; its part of the ribbon stays blank. */
 const leastChance = 0.025;
 
-export function queenRibbon(rows: readonly RibbonRow[], options: RibbonOptions): string {
+export interface Ribbon {
+  readonly svg: string;
+  /** States on it whose word had no room; the caller names them beside it. */
+  readonly unnamed: readonly QueenState[];
+}
+
+export function queenRibbon(rows: readonly RibbonRow[], options: RibbonOptions): Ribbon {
   const text = options.textSize ?? usualText;
   const sides: Sides = { width: options.width, left: sidePx, right: options.width - sidePx, text };
   const x = scaleLinear([dayNumber(options.from), dayNumber(options.to)], [sides.left, sides.right]);
@@ -57,17 +63,22 @@ export function queenRibbon(rows: readonly RibbonRow[], options: RibbonOptions):
   const days = tickDays(options, sides);
   const ticks = days.map((day) => `M${px(x(dayNumber(day)))} ${px(plot.foot)}v4`).join('');
   const lanes = [harmLane(options, plot), tellingLane(options, plot)].filter((lane) => lane !== null);
+  const layers = layersOf(shown, x);
+  const words = layers.map((layer) => wordOn(layer, options, plot));
   const laneFoot = plot.foot + text * 1.9;
   const drawn =
     queenDefs(options.prefix, text / usualText) +
     areas(shown, options, plot) +
     element('path', { d: frameOf(plot) + ticks, fill: 'none', stroke: 'var(--ink)', 'stroke-width': 'var(--edge)' }) +
     visitTicks(options, plot) +
-    words(shown, options, plot) +
+    words.join('') +
     todayRule(options, x, top - text * 0.9, plot.foot + 4, sides) +
     dayNames(days, options, x, laneFoot - text * 0.5, sides) +
     lanes.map((lane, i) => lane(laneFoot + i * text * 1.7)).join('');
-  return picture('queen-ribbon', options.width, laneFoot + lanes.length * text * 1.7, options.label, drawn);
+  return {
+    svg: picture('queen-ribbon', options.width, laneFoot + lanes.length * text * 1.7, options.label, drawn),
+    unnamed: layers.flatMap((layer, i) => (words[i] === '' ? [layer.state] : [])),
+  };
 }
 
 function frameOf({ sides, top, foot }: Plot): string {
@@ -129,22 +140,18 @@ function visitTicks({ visits, from, to }: RibbonOptions, { x, top, sides }: Plot
 /** About how wide a letter of the plain face is, as a share of its size. */
 const letterWidth = 0.53;
 
-/** Each state's word once: along the ribbon where its part is thick enough, else up it, else not at all. */
-function words(rows: readonly RibbonRow[], options: RibbonOptions, plot: Plot): string {
+/** A state's word: along the ribbon where its part is thick enough, else up it, else nothing. */
+function wordOn(layer: Layer, options: RibbonOptions, plot: Plot): string {
   const { text } = plot.sides;
+  const word = options.words[layer.state];
+  const long = word.length * text * letterWidth + 8;
+  const along = roomiest(layer, long, text * 1.15, plot);
+  const place = along ?? roomiest(layer, text * 1.15, long, plot);
+  if (place === null) return '';
+  const at = along === null ? { x: 0, y: text * 0.35, transform: upright(place) } : { x: place.x, y: place.y + text * 0.35 };
+  const letters = { 'text-anchor': 'middle', 'font-size': text, 'font-weight': 600, fill: 'var(--ink)' };
   const ground = { 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': 5, 'stroke-linejoin': 'round' };
-  return layersOf(rows, plot.x)
-    .map((layer) => {
-      const word = options.words[layer.state];
-      const long = word.length * text * letterWidth + 8;
-      const along = roomiest(layer, long, text * 1.15, plot);
-      const place = along ?? roomiest(layer, text * 1.15, long, plot);
-      if (place === null) return '';
-      const at = along === null ? { x: 0, y: text * 0.35, transform: upright(place) } : { x: place.x, y: place.y + text * 0.35 };
-      const letters = { 'text-anchor': 'middle', 'font-size': text, 'font-weight': 600, fill: 'var(--ink)' };
-      return element('text', { class: 'word', ...at, ...letters, ...ground }, safe(word));
-    })
-    .join('');
+  return element('text', { class: 'word', ...at, ...letters, ...ground }, safe(word));
 }
 
 function upright({ x, y }: Spot): string {

@@ -6,7 +6,7 @@ export const recordTexts = {
   'record.lead':
     'A forecast is kept as it was issued at the end of each visit, and is scored by what a later visit found. Nothing is scored twice.',
   'record.none': 'No forecast has been met by a visit yet.',
-  'record.waiting': '{n|One forecast waits|# forecasts wait} for the visit that meets it.',
+  'record.waiting': 'Forecasts that no visit has met yet: {n}.',
   'record.year': 'Year',
   'record.all-years': 'all',
   'record.failed': 'The record could not be worked out.',

@@ -11,13 +11,20 @@ import { useColony, useYard } from '../model/use-yard.tsx';
 import { lastSeen } from '../round/last-seen.ts';
 import { type ColonyAct, colonyActs } from './acts.ts';
 import { BarsToday } from './bars-today.tsx';
+import { ComingPart } from './coming-part.tsx';
 import { EventList } from './event-list.tsx';
 import { Film } from './film.tsx';
+import { LookPart } from './look-part.tsx';
 import { QueenPart } from './queen-part.tsx';
 import { RoomPart } from './room-part.tsx';
+import { SurprisePart } from './surprise-part.tsx';
 import { Totals } from './totals.tsx';
 import { Why } from './why.tsx';
+import './foreseen.css';
 
+const AgesPart = lazy(() => import('./ages-part.tsx').then((file) => ({ default: file.AgesPart })));
+const OutlookPart = lazy(() => import('./outlook-part.tsx').then((file) => ({ default: file.OutlookPart })));
+const RecordPart = lazy(() => import('./record-part.tsx').then((file) => ({ default: file.RecordPart })));
 const History = lazy(() => import('./history.tsx').then((file) => ({ default: file.History })));
 const ActSheet = lazy(() => import('./act-sheet.tsx').then((file) => ({ default: file.ActSheet })));
 const WriteSheet = lazy(() => import('../round/write-sheet.tsx').then((file) => ({ default: file.WriteSheet })));
@@ -42,6 +49,7 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
       </Screen>
     );
   }
+  const { foreseen } = view;
   const stop = picture.round.find((one) => one.colony === colony);
   const advice = stop === undefined || stop.first === null ? [] : [stop.first, ...stop.more];
   return (
@@ -65,14 +73,17 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
         <p className="slip">{t(`colony.ended-${view.ended.how}`, { day: dayPart(view.ended.day) })}</p>
       )}
       <Why advice={advice} />
+      {foreseen === null ? null : <LookPart foreseen={foreseen} />}
+      {foreseen === null ? null : <SurprisePart foreseen={foreseen} />}
       <Film view={view} />
       <BarsToday view={view} />
       <Totals view={view} />
+      <Suspense>{foreseen === null ? null : <OutlookPart view={view} foreseen={foreseen} />}</Suspense>
       <QueenPart view={view} />
       <RoomPart view={view} />
-      <Suspense>
-        <History view={view} />
-      </Suspense>
+      {foreseen === null ? null : <ComingPart foreseen={foreseen} />}
+      <Suspense>{foreseen === null ? <History view={view} /> : <AgesPart view={view} foreseen={foreseen} />}</Suspense>
+      <Suspense>{foreseen === null ? null : <RecordPart view={view} />}</Suspense>
       <EventList view={view} />
       {view.ended === null ? (
         <section>

@@ -1,5 +1,4 @@
 /** Bees, brood and honey through the visits, as they were counted: points with their ranges, and nothing drawn between them. */
-import { useEffect, useState } from 'react';
 import type { ColonyView } from '../../../colony/view.ts';
 import { scaleRange } from '../../../numbers/range.ts';
 import { chart } from '../../../sheets/chart.ts';
@@ -8,34 +7,14 @@ import { Drawn } from '../frame/drawn.tsx';
 import { shortDay, useTextSize } from '../frame/drawings.ts';
 import { useText, type Wording } from '../frame/manner.tsx';
 import { useWide } from '../frame/wide.ts';
-import { pointOf } from '../model/engine.ts';
 import type { HistoryPoint } from '../model/shown.ts';
-
-/** About two seasons of usual visits; each needs the journal folded to its day. */
-const mostPoints = 40;
+import { useHistory } from './use-history.ts';
 
 export function History({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
   const wide = useWide();
   const textSize = useTextSize();
-  const [points, setPoints] = useState<readonly HistoryPoint[] | null>(null);
-  useEffect(() => {
-    let wanted = true;
-    // One day at a time, so that a new picture never waits behind a long history.
-    async function gather(): Promise<void> {
-      const found: HistoryPoint[] = [];
-      for (const day of [...new Set(view.visits.map((visit) => visit.day))].slice(-mostPoints)) {
-        const point = await pointOf(view.colony, day);
-        if (!wanted) return;
-        if (point !== null) found.push(point);
-      }
-      setPoints(found);
-    }
-    void gather().catch(() => undefined);
-    return () => {
-      wanted = false;
-    };
-  }, [view]);
+  const points = useHistory(view);
   return (
     <section>
       <h2>{t('history.title')}</h2>

@@ -1,20 +1,23 @@
-/** The queen: what the brood and the cells say of her, with dates, and what a search could have missed. */
+/** The queen: her chances where a model tells them, what the brood and the cells say, with dates, and what a search could have missed. */
+import { lazy, Suspense } from 'react';
 import type { ColonyView } from '../../../colony/view.ts';
 import { formatChance } from '../../../words/format-chance.ts';
 import { useText } from '../frame/manner.tsx';
 import { dayPart, placesPart, windowPart } from '../frame/parts.ts';
 import { gather, Sources } from './sources.tsx';
 
+const QueenChances = lazy(() => import('./queen-chances.tsx').then((file) => ({ default: file.QueenChances })));
+
 export function QueenPart({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
-  const { queen, cells } = view;
+  const { queen, cells, foreseen } = view;
   const lines = [
     t(`looked-eggs.${queen.eggs}`),
     queen.lastLaid === null ? null : t('queen.last-laid', { window: windowPart(queen.lastLaid) }),
     queen.contradictory ? t('queen.contradictory') : null,
-    queen.virginDays === null ? null : t('queen.virgin-days', { window: windowPart(queen.virginDays) }),
+    queen.virginDays === null || foreseen !== null ? null : t('queen.virgin-days', { window: windowPart(queen.virginDays) }),
     queen.firstEggs === null ? null : t('queen.first-eggs', { window: windowPart(queen.firstEggs) }),
-    queen.nextTelling === null ? null : t('queen.next-telling', { day: dayPart(queen.nextTelling) }),
+    queen.nextTelling === null || foreseen !== null ? null : t('queen.next-telling', { day: dayPart(queen.nextTelling) }),
     view.queenMark === null ? null : t('queen.marked', { colour: t(`mark.${view.queenMark}` as 'mark.white') }),
     view.queenSince === null ? null : t('queen.since', { window: windowPart(view.queenSince) }),
   ].filter((line) => line !== null);
@@ -22,7 +25,13 @@ export function QueenPart({ view }: { readonly view: ColonyView }) {
   return (
     <section>
       <h2>{t('queen.title')}</h2>
-      <p>{queen.state === 'unknown' ? t('queen.unknown') : t('queen.state', { state: t(`queen-state.${queen.state}`) })}</p>
+      {foreseen === null ? (
+        <p>{queen.state === 'unknown' ? t('queen.unknown') : t('queen.state', { state: t(`queen-state.${queen.state}`) })}</p>
+      ) : (
+        <Suspense>
+          <QueenChances view={view} foreseen={foreseen} />
+        </Suspense>
+      )}
       <ul>
         {lines.map((line) => (
           <li key={line}>{line}</li>

@@ -23,6 +23,7 @@ const VisitScreen = lazy(() => import('../visit/visit-screen.tsx').then((file) =
 const SumsScreen = lazy(() => import('../sums/sums-screen.tsx').then((file) => ({ default: file.SumsScreen })));
 const HandbookScreen = lazy(() => import('../handbook/handbook-screen.tsx').then((file) => ({ default: file.HandbookScreen })));
 const JournalScreen = lazy(() => import('../journal/journal-screen.tsx').then((file) => ({ default: file.JournalScreen })));
+const RecordScreen = lazy(() => import('../record/record-screen.tsx').then((file) => ({ default: file.RecordScreen })));
 const SettingsScreen = lazy(() => import('../settings/settings-screen.tsx').then((file) => ({ default: file.SettingsScreen })));
 
 export function App() {
@@ -104,6 +105,9 @@ function Framed() {
                     <Waiting />
                   </Route>
                 ) : null}
+                <Route path="/record">
+                  <RecordScreen />
+                </Route>
                 <Route path="/colony/:colony">{({ colony }) => <RoundAndColony colony={colony} />}</Route>
                 <Route path="/">
                   <RoundAndColony colony={null} />

@@ -3,12 +3,12 @@ import { Link, useLocation } from 'wouter';
 import type { TextKey } from '../../../words/text.ts';
 import { useText } from './manner.tsx';
 
-const ways: readonly { readonly path: string; readonly also: string | null; readonly key: TextKey }[] = [
-  { path: '/', also: '/colony', key: 'frame.round' },
-  { path: '/sums', also: null, key: 'frame.sums' },
-  { path: '/handbook', also: null, key: 'frame.handbook' },
-  { path: '/journal', also: null, key: 'frame.journal' },
-  { path: '/settings', also: null, key: 'frame.settings' },
+const ways: readonly { readonly path: string; readonly also: readonly string[]; readonly key: TextKey }[] = [
+  { path: '/', also: ['/colony', '/record'], key: 'frame.round' },
+  { path: '/sums', also: [], key: 'frame.sums' },
+  { path: '/handbook', also: [], key: 'frame.handbook' },
+  { path: '/journal', also: [], key: 'frame.journal' },
+  { path: '/settings', also: [], key: 'frame.settings' },
 ];
 
 export function Navigation() {
@@ -21,7 +21,7 @@ export function Navigation() {
       </span>
       {ways.map(({ path, also, key }) => {
         const here =
-          location === path || (path !== '/' && location.startsWith(path)) || (also !== null && location.startsWith(also));
+          location === path || (path !== '/' && location.startsWith(path)) || also.some((start) => location.startsWith(start));
         return (
           <Link key={path} href={path} aria-current={here ? 'page' : undefined}>
             {t(key)}

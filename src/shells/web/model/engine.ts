@@ -3,6 +3,7 @@
  * no tap waits for it. The worker keeps the entries that it has been given; only new ones are sent.
  */
 import type { Entry, Id } from '../../../journal/entry.ts';
+import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Manner } from '../../../words/say.ts';
@@ -72,6 +73,11 @@ export function issuedFor(colony: Id, day: Day, manner: Manner): Promise<Issued>
 /** The strips of a colony's film that the last picture left out, oldest first. */
 export function earlierFilm(colony: Id): Promise<readonly FilmFrame[]> {
   return ask<readonly FilmFrame[]>({ number: ++asked, ask: 'film', colony });
+}
+
+/** How often forecasts were right, by the entries of the last picture; null stands for all colonies, or all years. */
+export function recordFor(colony: Id | null, year: number | null): Promise<ForecastRecord> {
+  return ask<ForecastRecord>({ number: ++asked, ask: 'record', colony, year });
 }
 
 /** The entries of a file of JSON lines, and every line that is none. */

@@ -1,6 +1,7 @@
 /** What the worker and the screens say to each other: plain data, safe to store and to send. */
 import type { Picture } from '../../../apiary.ts';
 import type { OpeningHours } from '../../../apiary/round-day.ts';
+import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Contact, Observer } from '../../../colony/state.ts';
 import type { Ink } from '../../../hive/contents.ts';
@@ -78,6 +79,8 @@ export interface HistoryPoint {
   readonly day: Day;
   readonly adults: Range;
   readonly brood: Range;
+  /** Sealed worker brood, about to emerge or not. */
+  readonly sealed: Range;
   readonly honeyKg: Range;
   /** The weakest ink in it: seen only when all bars were opened. */
   readonly ink: Ink;
@@ -101,6 +104,8 @@ export type EngineQuestion =
   | { readonly number: number; readonly ask: 'issued'; readonly day: Day; readonly colony: Id; readonly manner: Manner }
   /** The earlier strips of a colony's film, as the last picture had them. */
   | { readonly number: number; readonly ask: 'film'; readonly colony: Id }
+  /** How often forecasts were right, by the entries of the last picture; null stands for all colonies, or all years. */
+  | { readonly number: number; readonly ask: 'record'; readonly colony: Id | null; readonly year: number | null }
   /** Reads a file of entries; nothing is kept. */
   | { readonly number: number; readonly ask: 'read'; readonly text: string };
 
@@ -117,7 +122,7 @@ export interface ReadFile {
   readonly notes: readonly Issue[];
 }
 
-export type EngineValue = Shown | ColonyView | readonly FilmFrame[] | HistoryPoint | ReadFile | Issued | null;
+export type EngineValue = Shown | ColonyView | readonly FilmFrame[] | HistoryPoint | ForecastRecord | ReadFile | Issued | null;
 
 export type EngineAnswer =
   | { readonly number: number; readonly ok: true; readonly answer: EngineValue }

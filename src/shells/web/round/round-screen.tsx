@@ -3,7 +3,7 @@
  * longest need first. It shows what was last believed at once and never waits for the engine.
  */
 import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
-import { useLocation, useSearch } from 'wouter';
+import { Link, useLocation, useSearch } from 'wouter';
 import type { Stop } from '../../../apiary.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import { formatWeekday } from '../../../words/format-day.ts';
@@ -68,6 +68,11 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
           {t('round.hive-swarm')}
         </button>
       </div>
+      {placed.length === 0 ? null : (
+        <p>
+          <Link href="/record">{t('record.year-link')}</Link>
+        </p>
+      )}
       <Suspense>
         {hiving || asked ? (
           <SwarmSheet

@@ -5,6 +5,8 @@ import type { Advice } from '../../../advice/advice.ts';
 import type { Stop } from '../../../apiary.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import { formatDay } from '../../../words/format-day.ts';
+import { hintLine } from '../../../words/foreseen-lines.ts';
+import type { Manner } from '../../../words/say.ts';
 import { Drawn } from '../frame/drawn.tsx';
 import { useDrawings } from '../frame/drawings.ts';
 import { useText } from '../frame/manner.tsx';
@@ -19,7 +21,7 @@ interface StopProps {
 }
 
 export function StopOnPath({ stop, view, peg, chosen, onWrite }: StopProps) {
-  const { t } = useText();
+  const { t, manner } = useText();
   const id = useId();
   const { roundStrip } = useDrawings();
   const { first, verb } = stop;
@@ -40,7 +42,9 @@ export function StopOnPath({ stop, view, peg, chosen, onWrite }: StopProps) {
       {first === null ? (
         <p className="slip soft">{t('round.nothing-due')}</p>
       ) : (
-        slipsOf(stop).map((advice) => <Slip key={advice.rule} stop={stop} advice={advice} />)
+        slipsOf(stop).map((advice, n) => (
+          <Slip key={advice.rule} stop={stop} advice={advice} hint={n === 0 ? hintOf(view, advice, manner) : null} />
+        ))
       )}
       {rest === 0 ? null : <p className="soft small">{t('round.more', { count: rest })}</p>}
       <div className="acts">
@@ -67,14 +71,25 @@ function slipsOf({ first, verb, more }: Stop): readonly Advice[] {
   return deciding === undefined ? [first] : [first, deciding];
 }
 
-function Slip({ stop, advice }: { readonly stop: Stop; readonly advice: Advice }) {
+/** What the model adds to a slip, where it knows and where the slip is not turned down. */
+function hintOf({ foreseen }: ColonyView, advice: Advice, manner: Manner): string | null {
+  return foreseen === null || advice.verb === 'leave shut' ? null : hintLine(foreseen, manner);
+}
+
+interface SlipProps {
+  readonly stop: Stop;
+  readonly advice: Advice;
+  readonly hint: string | null;
+}
+
+function Slip({ stop, advice, hint }: SlipProps) {
   const { t, say, manner } = useText();
   const reason = advice.reasons[0];
   const down = advice.verb === 'leave shut';
   return (
     <div className={down ? 'slip down' : stop.turnsUp === null ? 'slip' : 'slip ahead'}>
       <p>
-        <b>{say(advice.say)}</b> {reason === undefined ? null : say(reason)}
+        <b>{say(advice.say)}</b> {reason === undefined ? null : say(reason)} {hint}
       </p>
       {down && stop.turnsUp !== null ? <p>{t('round.turns-up', { day: formatDay(stop.turnsUp, manner) })}</p> : null}
     </div>

@@ -7,6 +7,7 @@ import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { addTogether } from '../../../numbers/range.ts';
 import type { Manner } from '../../../words/say.ts';
+import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { EngineAnswer, EngineQuestion, EngineValue, HistoryPoint, Issued } from '../model/shown.ts';
 import { filmAtOnce } from '../model/shown.ts';
@@ -46,6 +47,7 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   if (question.ask === 'issued') return issued(question.colony, question.day, question.manner);
   if (question.ask === 'point') return point(question.colony, question.day);
   if (question.ask === 'view') return viewOn(question.colony, question.day);
+  if (question.ask === 'record') return record(question.colony, question.year);
   if (question.afresh) {
     entries = [];
     folded = null;
@@ -101,5 +103,10 @@ function point(colony: Id, day: Day): HistoryPoint | null {
   if (!then.state.colonies.has(colony)) return null;
   const { adults, honeyKg, egg, larva, sealed, emerging, drone } = viewOf(then.state, colony, day, then.book).totals;
   const brood = addTogether([egg, larva, sealed, emerging, drone].map((total) => total.total));
-  return { day, adults: adults.total, brood, honeyKg: honeyKg.total, ink: adults.ink };
+  const capped = addTogether([sealed.total, emerging.total]);
+  return { day, adults: adults.total, brood, sealed: capped, honeyKg: honeyKg.total, ink: adults.ink };
+}
+
+function record(colony: Id | null, year: number | null): ForecastRecord {
+  return { colony, year, years: [], waiting: 0, scores: [] };
 }

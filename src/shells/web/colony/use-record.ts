@@ -1,0 +1,28 @@
+/** How often forecasts were right, asked of the engine when a screen shows it: nothing else waits for it. */
+import { useEffect, useState } from 'react';
+import type { ForecastRecord, RecordScore } from '../../../colony/record.ts';
+import { recordFor } from '../model/engine.ts';
+import { useYard } from '../model/use-yard.tsx';
+
+/** Null until it is there, "failed" when the engine could not tell. A colony, or null for all; a year, or null for all. */
+export function useRecord(colony: string | null, year: number | null): ForecastRecord | 'failed' | null {
+  const { picture } = useYard();
+  const [record, setRecord] = useState<ForecastRecord | 'failed' | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    recordFor(colony, year).then(
+      (found) => (wanted ? setRecord(found) : undefined),
+      () => (wanted ? setRecord('failed') : undefined),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [picture, colony, year]);
+  return record;
+}
+
+/** The score of the longest horizon of a quantity; null where there is none yet. */
+export function longestOf(record: ForecastRecord | 'failed' | null, what: RecordScore['what']): RecordScore | null {
+  if (record === null || record === 'failed') return null;
+  return record.scores.filter((score) => score.what === what).at(-1) ?? null;
+}

@@ -1,0 +1,26 @@
+/** The record of forecasts as sentences: how many fell inside their ranges, how far off, and whether that beats "as last time". */
+import type { RecordScore } from '../colony/record.ts';
+import { plainNumber } from './format-number.ts';
+import { type Manner, plainManner } from './say.ts';
+import { text } from './text.ts';
+
+/** Two decimals: a factor of 1.05 and one of 1.1 are told apart. */
+export function formatFactor(logRmse: number): string {
+  return plainNumber(Math.exp(logRmse), 2);
+}
+
+/** What a score says; where the model is no better than "as last time", that comes first. */
+export function scoreLines(score: RecordScore, manner: Manner = plainManner): readonly string[] {
+  const inside = text('record.inside', { inside: score.inside, n: score.n }, manner);
+  const own = score.logRmse[score.shown];
+  const last = score.logRmse['as last time'];
+  if (own === null || last === null) return score.n === 0 ? [] : [inside, text('record.few', {}, manner)];
+  const slots = { own: formatFactor(own), last: formatFactor(last) };
+  if (score.isBetter === false) return [text('record.no-better', slots, manner), inside];
+  return [inside, text(score.isBetter === true ? 'record.better' : 'record.open', slots, manner)];
+}
+
+/** "Bees, about 21 days ahead" */
+export function scoreHead({ what, horizonDays }: RecordScore, manner: Manner = plainManner): string {
+  return text(`record.head-${what}`, { days: horizonDays }, manner);
+}
