@@ -31,6 +31,7 @@ export const checkTopics = [
   'wood and comb',
   'brood',
   'queens and swarms',
+  'colony balances',
   'food',
   'sums',
   'the trade',

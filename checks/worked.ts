@@ -3,7 +3,10 @@ import { printedBook, value } from '../src/figures/book.ts';
 import { combFace } from '../src/hive/comb-face.ts';
 import { addDays, daysBetween } from '../src/numbers/day.ts';
 import { areaMoments, type Point, polygonPerimeter } from '../src/numbers/polygon.ts';
+import { foodCourse } from '../src/colony/balance/with-food.ts';
 import { queenLoss } from '../src/colony/queen-loss.ts';
+import { steadyColony } from '../src/colony/steady-colony.ts';
+import { allLive, meanLife } from '../src/colony/survival.ts';
 
 const figure = (key: Parameters<typeof value>[1]): number => value(printedBook, key);
 
@@ -69,6 +72,16 @@ export const worked = {
       apart(face.perimeterMm, polygonPerimeter(corners)),
     );
   },
+  /** Brood 0, house bees 1, foragers 2 or food 3 of the published balance with food, from the start that its checks share. */
+  'food balance after': ([death = 0, days = 0, which = 0]) => {
+    return foodCourse(death, [0, 16000, 8000, 1000], days)[days]?.[which] ?? null;
+  },
+  /** Eggs 0, larvae 1, sealed brood 2 or bees 3 of a colony that stands still. */
+  'steady colony': ([eggs = 0, life = 0, which = 0]) => {
+    const colony = steadyColony(eggs, allLive(life), printedBook);
+    return [colony.eggs, colony.larvae, colony.sealed, colony.adults][which] ?? null;
+  },
+  'bees that stand still': ([emerging = 0, life = 0]) => emerging * meanLife(allLive(life)),
 } as const satisfies Readonly<Record<string, (input: readonly number[]) => number | null>>;
 
 export type WorkedName = keyof typeof worked;

@@ -354,6 +354,26 @@ export const sources = {
     title: '[Weight of two hives through a Czech winter]',
     where: 'report',
   },
+  'khoury-2011': {
+    who: 'Khoury D. S., Myerscough M. R., Barron A. B.',
+    year: 2011,
+    title: 'A quantitative model of honey bee colony population dynamics',
+    where: 'PLoS ONE 6(4):e18491',
+    doi: '10.1371/journal.pone.0018491',
+  },
+  'khoury-2013': {
+    who: 'Khoury D. S., Barron A. B., Myerscough M. R.',
+    year: 2013,
+    title: 'Modelling food and population dynamics in honey bee colonies',
+    where: 'PLoS ONE 8(5):e59084',
+    doi: '10.1371/journal.pone.0059084',
+  },
+  'balance-scripts': {
+    who: 'Teaching and research scripts',
+    year: null,
+    title: '[Scripts that work through the two balances of a colony]',
+    where: 'public repositories',
+  },
   'mark-colour-pages': {
     who: 'Club and trade pages',
     year: null,
