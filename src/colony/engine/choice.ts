@@ -1,0 +1,99 @@
+/**
+ * Whether a hive is opened today: when the chance is large enough that something waits inside which an opening
+ * would change, queen cells old enough to be seen, stores that are gone in some days, no eggs for three weeks.
+ * Never two openings in a row, never none for long, and not in the days of a virgin if it can wait. Which bars
+ * are opened, and in what order hives are taken, is not decided here.
+ */
+import { type FigureBook, value } from '../../figures/book.ts';
+import type { Cloud } from '../../numbers/particle-filter.ts';
+import { stateIndex } from '../queen-chain/states.ts';
+import type { EngineConstants } from './constants.ts';
+import { shareOn } from './laying.ts';
+import { adultsOfParticle, broodAt, broodDays, cohorts, part, particleSize } from './particle.ts';
+
+export interface ChoiceConstants {
+  /** Chance of a reason from which it is opened. */
+  readonly chance: number;
+  /** Days after the last opening: not before, and always by. */
+  readonly soonest: number;
+  readonly latest: number;
+  /** Days since the first egg in a queen cell from which it is a reason. */
+  readonly cellDays: number;
+  readonly storesDays: number;
+  /** Chance of a virgin, or of a queen just given, from which a look does harm. */
+  readonly harm: number;
+}
+
+/** Chances, 0 … 1: of each reason, of at least one, and that a look does harm. */
+export interface ReasonsToOpen {
+  readonly cells: number;
+  readonly stores: number;
+  readonly eggs: number;
+  readonly any: number;
+  readonly harm: number;
+}
+
+/** `daysSince`: whole days since the last opening, null when there was none. */
+export function opensToday(choice: ChoiceConstants, daysSince: number | null, reasons: ReasonsToOpen): boolean {
+  if (daysSince === null || daysSince >= choice.latest) return true;
+  if (daysSince < choice.soonest) return false;
+  if (reasons.harm >= choice.harm) return reasons.stores > choice.chance;
+  return reasons.any > choice.chance;
+}
+
+/** The reasons on the cloud's day. */
+export function reasonsToOpen(c: EngineConstants, cloud: Cloud, choice: ChoiceConstants): ReasonsToOpen {
+  const sums = { cells: 0, stores: 0, eggs: 0, any: 0, harm: 0 };
+  for (let particle = 0; particle < cloud.count; particle += 1) {
+    const at = particle * particleSize;
+    const share = Math.exp(cloud.logShares[particle]!);
+    const cells = hasCells(choice, cloud.values, at);
+    const stores = storesGo(c, choice, cloud.day, cloud.values, at);
+    const eggs = hasNoBrood(cloud.values, at);
+    if (cells) sums.cells += share;
+    if (stores) sums.stores += share;
+    if (eggs) sums.eggs += share;
+    if (cells || stores || eggs) sums.any += share;
+    if (harmedByLook(cloud.values, at)) sums.harm += share;
+  }
+  return sums;
+}
+
+/** Cells beside a queen that lays: cut, or the colony divided, nothing is lost. Those of a colony without a queen are let be. */
+function hasCells(choice: ChoiceConstants, values: Float64Array, at: number): boolean {
+  const state = values[at + part.queen]!;
+  if (state === stateIndex['swarm cells open'] || state === stateIndex['supersedure cells open'])
+    return values[at + part.queenDays]! >= choice.cellDays;
+  return state === stateIndex['swarm cells sealed'] || state === stateIndex['supersedure cells sealed'];
+}
+
+/** Eaten up in some days, should as much come in as on the cloud's day. */
+function storesGo(c: EngineConstants, choice: ChoiceConstants, day: number, values: Float64Array, at: number): boolean {
+  const s = c.stores;
+  const bees = adultsOfParticle(values, at);
+  const season = Math.max(0, shareOn(c, day, values, at) - s.leastShare) / (1 - s.leastShare);
+  const income = bees * season * Math.exp(values[at + part.flow]! - s.flowMean) * s.nectarKg;
+  const reared = values[at + broodAt + c.sealAge]! * s.rearKg;
+  return values[at + part.honeyKg]! + choice.storesDays * (income - bees * s.eatKg - reared) < s.hungryKg;
+}
+
+/** The last egg is older than the time from egg to bee. */
+function hasNoBrood(values: Float64Array, at: number): boolean {
+  return cohorts(values, at + broodAt, 0, broodDays) < 1;
+}
+
+function harmedByLook(values: Float64Array, at: number): boolean {
+  const state = values[at + part.queen]!;
+  return state === stateIndex.virgin || state === stateIndex['mother and virgin'] || state === stateIndex.introduced;
+}
+
+export function choiceConstants(book: FigureBook): ChoiceConstants {
+  return {
+    chance: value(book, 'engine-open-chance'),
+    soonest: value(book, 'engine-open-soonest'),
+    latest: value(book, 'engine-open-latest'),
+    cellDays: value(book, 'engine-open-cell-days'),
+    storesDays: value(book, 'engine-open-stores-days'),
+    harm: value(book, 'queen-state-harm-chance'),
+  };
+}
