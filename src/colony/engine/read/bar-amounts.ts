@@ -11,7 +11,7 @@ import { aged } from '../../ageing.ts';
 import { sharesOf } from '../../comb-cells.ts';
 import type { CombReading } from '../../comb-history.ts';
 import { layingAfter } from '../../nest-bars.ts';
-import { cellsOf, contentRanges, eightOfTen } from '../../split-contents.ts';
+import { cellsOf, type CombSplit, contentRanges, eightOfTen } from '../../split-contents.ts';
 import type { Shares } from '../../../hive/contents.ts';
 import { builtOf, type RecordBook, type Trough } from './record-book.ts';
 
@@ -48,14 +48,11 @@ export function amountsExpected(
   reading: CombReading,
   day: Day,
 ): Readonly<Record<AmountName, number | null>> {
-  const { book, per, calendar } = records;
+  const { book, per } = records;
   const { split, read } = reading;
   const bees = read.bees;
   if (split === null) return { bees, sealed: null, open: null, honeyKg: null };
-  const days = daysBetween(reading.day, day);
-  assert(days >= 0, 'nothing is expected of the past');
-  const cells = aged(cellsOf(split, calendar), days, calendar, layingAfter(records, reading.day));
-  const shares = days === 0 ? split.shares : sharesOf(cells, calendar);
+  const shares = sharesExpected(records, reading, split, day);
   const face = trough.measures.fullFaceDm2 * builtOf(reading, book);
   const worker = face * per.workerCells.likely;
   return {
@@ -64,6 +61,15 @@ export function amountsExpected(
     open: split.areas.broodRead ? (shares.egg + shares.larva) * worker : null,
     honeyKg: split.areas.foodRead ? face * (shares.honey * per.honeyKg.likely + shares.nectar * per.nectarKg.likely) : null,
   };
+}
+
+/** Contents of a comb so many days after it was read, had she laid all the time. */
+export function sharesExpected({ calendar, ...rest }: RecordBook, reading: CombReading, split: CombSplit, day: Day): Shares {
+  const days = daysBetween(reading.day, day);
+  assert(days >= 0, 'nothing is expected of the past');
+  return days === 0
+    ? split.shares
+    : sharesOf(aged(cellsOf(split, calendar), days, calendar, layingAfter(rest, reading.day)), calendar);
 }
 
 /** `covered` is a share of both faces of a comb built to the walls. */

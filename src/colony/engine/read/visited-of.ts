@@ -33,8 +33,19 @@ export function visitedOf(records: RecordBook): VisitsRead {
     return { day: dayNumber(visit.day), visit: visit.id, seen: { ...countsOf(records, visit, hand), ...looks } };
   });
   const first = dayNumber(colony.began.earliest);
-  const read = soundVisits(rows, first, book);
+  const all = [...rows, ...outsideOf(records)].sort((a, b) => a.day - b.day);
+  const read = soundVisits(all, first, book);
   return { ...read, visits: read.visits.filter(({ seen }) => Object.keys(seen).length > 0) };
+}
+
+/** Looks from outside, by their entries: pollen carried in, and how many fly. */
+function outsideOf({ state, colony, until }: RecordBook): readonly Visited[] {
+  return (state.events.get(colony.id) ?? []).flatMap(({ day: on, entry, event }) => {
+    if (event.kind !== 'look' || on > until) return [];
+    const day = dayNumber(on);
+    const pollen = event.pollenIn === null ? {} : { pollen: { seen: event.pollenIn, day } };
+    return [{ day, visit: entry, seen: { flight: { flight: event.flight }, ...pollen } }];
+  });
 }
 
 /** 0 for whoever had read most by then, this visit included; who came first when two read as much. */
@@ -65,13 +76,16 @@ const stageOf: Readonly<Record<StageRead, Stage>> = {
 function looksOf({ state }: RecordBook, visit: Visit, row: EvidenceRow | null): Seen {
   if (row === null) return {};
   const { eggs, youngest, eggShare, cells, cellShare } = row;
-  const queen = queenMetAt(countedRows(state, visit), row);
+  const counted = countedRows(state, visit);
+  const queen = queenMetAt(counted, row);
+  const classes = counted.flatMap(({ body }) => body.combClass ?? []);
   return {
     ...(eggs === 'not looked'
       ? {}
       : { brood: { eggs, youngest: youngest === null ? null : stageOf[youngest], share: eggShare } }),
     ...(cells === null ? {} : { cells: { cells, share: cellShare } }),
     ...(queen === null ? {} : { queen }),
+    ...(classes.length === 0 ? {} : { building: { seen: classes.includes('building'), day: dayNumber(visit.day) } }),
   };
 }
 

@@ -26,8 +26,11 @@ export interface BarSeen {
   readonly food: BarPart;
 }
 
+/** What is expected of a bar: a view of it, or as much of one. */
+export type BarExpected = Pick<BarView, 'place' | 'kind' | 'shares' | 'ink' | 'readOn'>;
+
 /** Null when nothing was expected: the comb was never read. `body` is null for a bar that stayed shut. */
-export function barSeenOf(today: BarView, body: Reading | null, day: Day, book: FigureBook): BarSeen | null {
+export function barSeenOf(today: BarExpected, body: Reading | null, day: Day, book: FigureBook): BarSeen | null {
   const { shares, readOn, kind, ink } = today;
   if (shares === null || kind === 'unknown' || ink === 'guessed') return null;
   const read = body === null ? null : combRead(body);

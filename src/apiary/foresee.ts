@@ -1,0 +1,52 @@
+/**
+ * What the model foresees of the colonies of a yard: one colony at a time, because a screen must not wait for all
+ * of them, and from what was kept of it, so that a new visit costs one step.
+ */
+import type { Apiary } from '../apiary.ts';
+import type { Foreseen, Look } from '../colony/foreseen.ts';
+import { type KeptColony, liveColony } from '../colony/engine/live-colony.ts';
+import type { Id } from '../journal/entry.ts';
+import type { Day } from '../numbers/day.ts';
+import type { Issue } from '../numbers/result.ts';
+
+export type { KeptColony } from '../colony/engine/live-colony.ts';
+export type { Foreseen } from '../colony/foreseen.ts';
+
+/** One week, one round of brood and two ahead: our choice. */
+export const forecastDays: readonly number[] = [7, 21, 42];
+
+export interface ForeseenColony {
+  readonly foreseen: Foreseen;
+  /** To be handed in again the next time; null where there is nothing worth keeping. */
+  readonly kept: KeptColony | null;
+  readonly issues: readonly Issue[];
+}
+
+/** Null for a colony that is not known or has ended by that day. */
+export function foreseeColony(apiary: Apiary, colony: Id, day: Day, kept: KeptColony | null = null): ForeseenColony | null {
+  if (!isLiving(apiary, colony, day)) return null;
+  return liveColony(apiary.state, colony, day, apiary.book, kept, { daysIssued: forecastDays, lookOf: noLook });
+}
+
+/** All living colonies of the yard, by id. */
+export function foreseeAll(
+  apiary: Apiary,
+  day: Day,
+  kept: ReadonlyMap<Id, KeptColony> = new Map(),
+): ReadonlyMap<Id, ForeseenColony> {
+  const found = new Map<Id, ForeseenColony>();
+  for (const colony of apiary.state.colonies.keys()) {
+    const made = foreseeColony(apiary, colony, day, kept.get(colony) ?? null);
+    if (made !== null) found.set(colony, made);
+  }
+  return found;
+}
+
+function isLiving({ state }: Apiary, id: Id, day: Day): boolean {
+  const colony = state.colonies.get(id);
+  return colony !== undefined && (colony.ended === null || colony.ended.day > day);
+}
+
+function noLook(): Look {
+  return { changesAct: 0, questions: [], openOn: null, harms: false };
+}
