@@ -64,7 +64,7 @@ export function combFood(comb: WorldComb): number {
 
 /** Worker brood of both faces with ages from…to, both included. */
 export function workersAged(comb: WorldComb, from: number, to: number): number {
-  return comb.faces.reduce((all, face) => all + sum(face.worker.slice(from, to + 1)), 0);
+  return sumOf(comb.faces[0].worker, from, to) + sumOf(comb.faces[1].worker, from, to);
 }
 
 export interface Emerged {
@@ -92,8 +92,13 @@ function shift(cohorts: number[], emergeAge: number, sealAge: number, care: numb
 }
 
 export function sum(list: readonly number[]): number {
+  return sumOf(list, 0, list.length - 1);
+}
+
+/** Of a stretch of the list, both ends included, in its order. */
+export function sumOf(list: readonly number[], from: number, to: number): number {
   let all = 0;
-  for (const x of list) all += x;
+  for (let i = from; i <= to; i += 1) all += list[i]!;
   return all;
 }
 

@@ -4,7 +4,7 @@
  */
 import { type Day, dayOfYear } from '../../src/numbers/day.ts';
 import type { Chance } from './chance.ts';
-import { broodCells, combBrood, type Face, foodCells, roomOf, sum, type WorldComb } from './comb.ts';
+import { broodCells, combBrood, type Face, foodCells, roomOf, sum, sumOf, type WorldComb } from './comb.ts';
 import { broodReach } from './laying.ts';
 import { settings } from './settings.ts';
 import { clamp, flying, nectarOnOffer, type SkyDay } from './sky.ts';
@@ -111,16 +111,14 @@ function clearNest(society: Society, day: Day): void {
   const d = dayOfYear(day);
   if (d < 80 || d > 240 || adults(society) < 1500) return;
   const combs = row(society);
+  const farFirst = [...combs].reverse().flatMap((c) => c.faces.map((f) => ({ c, f })));
   for (const comb of combs) {
     for (const face of comb.faces) {
       const zone = broodReach(society, comb, day) * roomOf(comb);
       const inside = Math.max(0, foodCells(face) - (roomOf(comb) - zone));
       const moved = Math.min(inside * 0.12, face.nectar + face.honey);
       if (moved < 1) continue;
-      const out = [...combs]
-        .reverse()
-        .flatMap((c) => c.faces.map((f) => ({ c, f })))
-        .find(({ c, f }) => foodRoom(society, c, f, day) > moved);
+      const out = farFirst.find(({ c, f }) => foodRoom(society, c, f, day) > moved);
       if (out === undefined) continue;
       const nectar = Math.min(moved, face.nectar);
       face.nectar -= nectar;
@@ -161,7 +159,7 @@ function bread(society: Society, sky: SkyDay): void {
   for (const comb of society.combs) {
     for (const face of comb.faces) {
       const held = broodCells(face);
-      const larvae = sum(face.worker.slice(3, 9));
+      const larvae = sumOf(face.worker, 3, 8);
       const want = Math.min(food.breadPerBrood * held + 0.03 * roomOf(comb), 0.18 * roomOf(comb));
       const room = Math.max(0, roomOf(comb) * 0.95 - held - foodCells(face));
       const comes = Math.min(room, Math.max(0, want - face.bread) * 0.3 * offer + larvae * food.breadPerLarva * offer);

@@ -30,9 +30,17 @@ export function broodReach(society: Society, comb: WorldComb, day: Day): number 
   let at = 0;
   for (const other of society.combs) if (other.place < comb.place) at += 1;
   const whole = reach[Math.min(at, reach.length - 1)] ?? 0;
-  const d = dayOfYear(day);
+  const d = sameDay(day);
   return d < 225 ? whole : whole * clamp(1 - (d - 225) / 160, 0.35, 1);
 }
+
+/** The day of the year, worked out once for the thousands of faces that ask on one day. */
+function sameDay(day: Day): number {
+  if (day !== asked.day) asked = { day, ofYear: dayOfYear(day) };
+  return asked.ofYear;
+}
+
+let asked: { readonly day: Day; readonly ofYear: number } = { day: '', ofYear: 0 };
 
 /** Worker cells free for eggs on one face: inside the reach, not held by brood or by food that crowds it. */
 export function freeOn(society: Society, comb: WorldComb, face: Face, day: Day): number {

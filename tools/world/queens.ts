@@ -4,7 +4,7 @@
  */
 import { dayOfYear } from '../../src/numbers/day.ts';
 import type { Chance } from './chance.ts';
-import { roomOf, sum, workersAged } from './comb.ts';
+import { roomOf, sumOf, workersAged } from './comb.ts';
 import { freeInNest } from './laying.ts';
 import { settings } from './settings.ts';
 import type { SkyDay } from './sky.ts';
@@ -154,7 +154,7 @@ function emergency(society: Society, luck: Chance, tell: Tell): void {
 }
 
 function waitTooLong(society: Society, tell: Tell): void {
-  const open = society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + sum(f.worker.slice(0, 9)), 0), 0);
+  const open = society.combs.reduce((all, comb) => all + comb.faces.reduce((a, f) => a + sumOf(f.worker, 0, 8), 0), 0);
   society.sinceOpenBrood = open > 60 ? 0 : society.sinceOpenBrood + 1;
   const helpless = society.queen === null && growingCells(society).length === 0;
   if (!helpless) society.layingWorkers = false;
