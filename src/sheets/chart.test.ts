@@ -100,3 +100,35 @@ test('D5 charts of nothing, of zeros and of one day are well-formed and name no 
       assert.deepEqual(drawnFaults(svg), []);
     }
 });
+
+test('D13 a forecast as it was issued is an open bracket on the day it was for, from low to high', () => {
+  const svg = chart(
+    [{ ...panel, bands: [], issued: [{ day: addDays(from, 20), range: { low: 10, likely: 20, high: 40 } }] }],
+    base,
+  );
+  const d = /class="issued" d="M(\S+) (\S+)h-8V(\S+)h8M\S+ (\S+)h5"/.exec(svg);
+  const [x, high, low, likely] = (d ?? []).slice(1).map(Number);
+  const [, , third] = circles(svg);
+  const second = circles(svg)[1];
+  assert.ok(x !== undefined && high !== undefined && low !== undefined && likely !== undefined && second && third);
+  assert.ok(Math.abs(x - 4 - second[0]) < 0.02, 'on the day of the second point');
+  assert.ok(Math.abs(likely - second[1]) < 0.02, 'its tick is at 20, as the second point');
+  assert.ok(high < likely && likely < low);
+});
+
+test('D13 where “as last time” is no worse it is drawn and named, and the model ahead of today only by its edges', () => {
+  const level = { from: addDays(from, 30), value: 30, label: 'as last time' };
+  const svg = chart([{ ...panel, level }], base);
+  assert.equal((svg.match(/class="likely"/g) ?? []).length, 1);
+  assert.equal((svg.match(/class="level"/g) ?? []).length, 1);
+  assert.ok(svg.includes('>as last time<'));
+  const y = /class="level" d="M\S+ (\S+)H/.exec(svg)?.[1];
+  assert.ok(Math.abs(Number(y) - (circles(svg)[2]?.[1] ?? 0)) < 0.02, 'at the height of 30');
+  const right = (drawn: string) =>
+    Math.max(
+      ...[...drawn.matchAll(/d="([^"]+)" fill="var\(--band\)"/g)].flatMap((found) =>
+        (found[1]?.match(/[ML](\d+\.?\d*),/g) ?? []).map((at) => Number(at.slice(1, -1))),
+      ),
+    );
+  assert.ok(right(svg) < right(chart([panel], base)) - 100, 'the fill ends at today');
+});

@@ -1,9 +1,11 @@
 /** Marks measured as ink on their tiles, so that they can be told apart without colour; and their ids. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { queenStates } from '../colony/queen-state.ts';
 import { contents } from '../hive/contents.ts';
 import { drawnFaults, faultOf, flatten, idFaults, type Spot } from './drawn.contract.ts';
-import { farKinds, inks, type Kind, kindOfFill, kinds, markDefs, markFill, marks, markSample, sharedDefs } from './marks.ts';
+import { farKinds, inks, kindOfFill, kinds, type Mark, markDefs, markFill, marks, markSample, sharedDefs } from './marks.ts';
+import { queenDefs, queenFill, queenMarks, queenSample } from './queen-marks.ts';
 import { cellStates, queenCell } from './small-marks.ts';
 import { themes } from './themes.ts';
 
@@ -19,8 +21,7 @@ interface Look {
 }
 
 /** What is left of a mark on a grey copy: measured on its tile at four samples a pixel. */
-function lookOf(kind: Kind): Look {
-  const mark = marks[kind];
+function lookOf(mark: Mark): Look {
   const strokes = flatten(mark.lines, 10);
   const reach = (mark.weight * themes.paper.weights.mark) / 2;
   const pieces = strokes.flatMap((stroke) => stroke.slice(1).map((b, i) => [stroke[i] ?? b, b] as const));
@@ -60,7 +61,7 @@ function differ(a: Look, b: Look): string | null {
 
 test('D2 on a copy without colour every two contents still differ in ink, direction, length or form of their lines', () => {
   for (const family of [contents, farKinds] as const) {
-    const looks = family.map((kind) => [kind, lookOf(kind)] as const);
+    const looks = family.map((kind) => [kind, lookOf(marks[kind])] as const);
     looks.forEach(([a, lookA], i) =>
       looks.slice(i + 1).forEach(([b, lookB]) => {
         assert.ok(differ(lookA, lookB) !== null, `${a} ${JSON.stringify(lookA)} and ${b} ${JSON.stringify(lookB)}`);
@@ -69,13 +70,33 @@ test('D2 on a copy without colour every two contents still differ in ink, direct
   }
 });
 
+test('D10 on a copy without colour every two states of a queen still differ in ink, direction, length or form of their lines', () => {
+  const looks = queenStates.map((state) => [state, lookOf(queenMarks[state])] as const);
+  looks.forEach(([a, lookA], i) =>
+    looks.slice(i + 1).forEach(([b, lookB]) => {
+      assert.ok(differ(lookA, lookB) !== null, `${a} ${JSON.stringify(lookA)} and ${b} ${JSON.stringify(lookB)}`);
+    }),
+  );
+});
+
+test('D3 the patterns of a queen answer their fills, and a sample stands alone', () => {
+  const fills = queenStates.flatMap((state) => [queenFill('q', state, 'worked out'), queenFill('q', state, 'guessed')]);
+  const used = fills.map((fill) => `<rect fill="${fill}"/>`).join('');
+  assert.deepEqual(idFaults(`<svg>${queenDefs('q', 1)}${used}</svg>`), []);
+  for (const state of queenStates) {
+    const sample = queenSample(state, 'one');
+    assert.equal(faultOf(sample), null);
+    assert.deepEqual([...drawnFaults(sample), ...idFaults(sample)], []);
+  }
+});
+
 test('D2 a mark compared with itself does not differ, so that the test above can fail', () => {
-  for (const kind of kinds) assert.equal(differ(lookOf(kind), lookOf(kind)), null);
+  for (const kind of kinds) assert.equal(differ(lookOf(marks[kind]), lookOf(marks[kind])), null);
 });
 
 test('D2 no mark blackens its area: ink covers between 3 and 45 parts in a hundred', () => {
   for (const kind of kinds) {
-    const { coverage } = lookOf(kind);
+    const { coverage } = lookOf(marks[kind]);
     assert.ok(coverage > 0.03 && coverage < 0.45, `${kind}: ${coverage}`);
   }
 });

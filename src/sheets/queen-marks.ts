@@ -19,9 +19,9 @@ export const queenMarks: Readonly<Record<QueenState, Mark>> = {
   'cells sealed': {
     ...paper,
     width: 12,
-    height: 15,
+    height: 19,
     weight: 1.9,
-    lines: staggered(12, 15, 'M.8 .8H5.2V4.2Q5.2 7 3 7Q.8 7 .8 4.2V.8'),
+    lines: staggered(12, 19, 'M.8 .8H5.2V6.4Q5.2 9 3 9Q.8 9 .8 6.4V.8'),
   },
   /** A thin runner: strokes aslant. */
   virgin: { ...paper, width: 9, height: 9, weight: 1.4, lines: staggered(9, 9, 'M.8 3.7L3.7 .8') },

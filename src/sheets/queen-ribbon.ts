@@ -46,6 +46,8 @@ const usualText = 13;
 const sidePx = 1;
 /** A state that is never likelier than this is left out; its part of the ribbon stays blank. */
 const leastChance = 0.025;
+/** A state without a word on the ribbon is named beside it when it was ever likelier than this. */
+const leastNamed = 0.08;
 
 export interface Ribbon {
   readonly svg: string;
@@ -77,7 +79,7 @@ export function queenRibbon(rows: readonly RibbonRow[], options: RibbonOptions):
     lanes.map((lane, i) => lane(laneFoot + i * text * 1.7)).join('');
   return {
     svg: picture('queen-ribbon', options.width, laneFoot + lanes.length * text * 1.7, options.label, drawn),
-    unnamed: layers.flatMap((layer, i) => (words[i] === '' ? [layer.state] : [])),
+    unnamed: layers.filter((layer, i) => words[i] === '' && mostOf(layer) >= leastNamed).map((layer) => layer.state),
   };
 }
 
@@ -100,6 +102,10 @@ function layersOf(rows: readonly RibbonRow[], x: DayScale): readonly Layer[] {
     });
     return [{ state, edges }];
   });
+}
+
+function mostOf({ edges }: Layer): number {
+  return Math.max(...edges.map(({ low, high }) => high - low));
 }
 
 function areas(rows: readonly RibbonRow[], options: RibbonOptions, plot: Plot): string {
@@ -150,7 +156,7 @@ function wordOn(layer: Layer, options: RibbonOptions, plot: Plot): string {
   if (place === null) return '';
   const at = along === null ? { x: 0, y: text * 0.35, transform: upright(place) } : { x: place.x, y: place.y + text * 0.35 };
   const letters = { 'text-anchor': 'middle', 'font-size': text, 'font-weight': 600, fill: 'var(--ink)' };
-  const ground = { 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': 5, 'stroke-linejoin': 'round' };
+  const ground = { 'paint-order': 'stroke', stroke: 'var(--paper)', 'stroke-width': text * 0.45, 'stroke-linejoin': 'round' };
   return element('text', { class: 'word', ...at, ...letters, ...ground }, safe(word));
 }
 

@@ -55,13 +55,13 @@ export function QueenChances({ view, foreseen }: QueenChancesProps) {
           ))}
         </p>
       )}
+      {ribbon === null ? null : <p className="soft small">{t('ribbon.key')}</p>}
       <ul>
         {harmful.map(({ window, why }) => (
           <li key={`${why}-${window.earliest}`}>{t(`chances.harm-${why}`, { window: windowPart(window) })}</li>
         ))}
         <li>{nextTelling === null ? t('chances.told') : t('queen.next-telling', { day: dayPart(nextTelling) })}</li>
       </ul>
-      <p className="soft small">{t('ribbon.key')}</p>
     </>
   );
 }
