@@ -7,6 +7,8 @@ import type { Advice } from './advice/advice.ts';
 import { planRound, type Stop } from './advice/plan.ts';
 import { allKinds } from './apiary/kinds.ts';
 import { bookOf } from './colony/book-of.ts';
+import { modelOutlook } from './colony/engine/outlook-of.ts';
+import type { Foreseen } from './colony/foreseen.ts';
 import { type ColonyState, emptyColonies } from './colony/state.ts';
 import type { ColonyView } from './colony/view.ts';
 import { viewOf } from './colony/view-of.ts';
@@ -78,12 +80,14 @@ export function readJournal(entries: readonly Entry[], until?: Day): Apiary {
 
 /**
  * What is believed of the whole yard on a day, and what is advised. The journal must be folded to that day.
- * `frames`: strips of each colony's film, the last ones; all when absent.
+ * `frames`: strips of each colony's film, the last ones; all when absent. `told`: what the model tells of
+ * colonies on that day, where it has been worked out; of the others plain rules speak.
  */
-export function pictureOf(apiary: Apiary, day: Day, frames = Infinity): Picture {
+export function pictureOf(apiary: Apiary, day: Day, frames = Infinity, told: ReadonlyMap<Id, Foreseen> = new Map()): Picture {
   const { state, book } = apiary;
+  const outlook = modelOutlook(told);
   const views = [...state.colonies.keys()]
-    .map((colony) => viewOf(state, colony, day, book, undefined, frames))
+    .map((colony) => viewOf(state, colony, day, book, outlook, frames))
     .sort((a, b) => Number(a.ended !== null) - Number(b.ended !== null) || (a.name < b.name ? -1 : 1));
   const living = views.filter((view) => view.ended === null);
   const [yard = null] = state.yards.values();

@@ -12,8 +12,8 @@ import type { Issue } from '../numbers/result.ts';
 export type { KeptColony } from '../colony/engine/live-colony.ts';
 export type { Foreseen } from '../colony/foreseen.ts';
 
-/** One week, one round of brood and two ahead: our choice. */
-export const forecastDays: readonly number[] = [7, 21, 42];
+/** Every week for two rounds of brood, so that a visit on any day lies near one of them: our choice. */
+export const forecastDays: readonly number[] = [7, 14, 21, 28, 35, 42];
 
 export interface ForeseenColony {
   readonly foreseen: Foreseen;

@@ -1,9 +1,11 @@
 /**
- * Advice and forecast as they are issued at the end of a visit: kept as entries, so that they can be
- * scored later against what came. The forecast is the plain outlook's: what was read, carried forward.
+ * Advice and forecast as they are issued at the end of a visit: kept as entries, so that they can be scored
+ * later against what came. The forecast is the model's, by each of its ways, where it was worked out for that day;
+ * else the plain outlook's: what was read, carried forward.
  */
 import type { Picture } from '../apiary.ts';
 import type { AdviceIssuedBody } from '../colony/kind-advice-issued.ts';
+import { type CountForecast, type Foreseen, type ForecastMethod, forecastMethods } from '../colony/foreseen.ts';
 import type { ForecastIssuedBody } from '../colony/kind-forecast-issued.ts';
 import type { ColonyState } from '../colony/state.ts';
 import { viewOf } from '../colony/view-of.ts';
@@ -32,11 +34,13 @@ export function digestOf(entries: readonly Entry[]): string {
   );
 }
 
+/** The advice of a picture, under the name of whoever spoke of the colony in it. */
 export function adviceIssued(picture: Picture, colony: Id, digest: string, manner: Manner): AdviceIssuedBody {
+  const by = picture.colonies.find((view) => view.colony === colony)?.foreseen?.engine ?? plainEngine;
   const items = picture.advice
     .filter((advice) => advice.colony === colony)
     .map((advice) => ({ rule: advice.rule, verb: advice.verb, window: advice.window, text: say(advice.say, manner) }));
-  return { colony, engine: plainEngine, digest, items };
+  return { colony, engine: by, digest, items };
 }
 
 export function forecastIssued(
@@ -44,11 +48,29 @@ export function forecastIssued(
   colony: Id,
   day: string,
   digest: string,
+  foreseen: Foreseen | null = null,
 ): ForecastIssuedBody {
+  if (foreseen !== null && foreseen.day === day)
+    return { colony, engine: foreseen.engine, digest: foreseen.digest, values: valuesOf(foreseen) };
   const values = forecastDays.flatMap((ahead) => {
     const then = addDays(day, ahead);
     const { totals } = viewOf(known.state, colony, then, known.book);
     return forecastTotals.map((what) => ({ what, day: then, ...totals[what].total }));
   });
   return { colony, engine: plainEngine, digest, values };
+}
+
+/** One value for each thing, day and way; `what` names both. */
+function valuesOf({ forecasts }: Foreseen): ForecastIssuedBody['values'] {
+  return forecasts.flatMap(({ what, day, ranges }) =>
+    forecastMethods.flatMap((method) => {
+      const range = ranges[method];
+      return range === null ? [] : [{ what: issuedName(what, method), day, ...range }];
+    }),
+  );
+}
+
+/** "bees, engine": the thing and the way. */
+export function issuedName(what: CountForecast['what'], method: ForecastMethod): string {
+  return `${what}, ${method}`;
 }
