@@ -12,6 +12,7 @@ import { patternSum } from '../colony/sum-pattern.ts';
 import { queenLossSum } from '../colony/sum-queen-loss.ts';
 import { queenStateSum } from '../colony/sum-queen-state.ts';
 import { roomSum } from '../colony/sum-room.ts';
+import { splitSum } from '../colony/sum-split.ts';
 import { turnoverSum } from '../colony/sum-turnover.ts';
 import { type FigureBook, printed, value } from '../figures/book.ts';
 import type { Figure } from '../figures/figure.ts';
@@ -31,6 +32,7 @@ export const sums: readonly Sum[] = [
   queenLossSum,
   queenStateSum,
   turnoverSum,
+  splitSum,
   colonyBalanceSum,
   colonyBalanceFoodSum,
   missedCellSum,

@@ -340,6 +340,27 @@ const answers = [
 
 const afterwards = [
   choice(
+    'split-drift-share',
+    'Bees old enough to fly, of those moved, that go back to the old stand',
+    ['adults', 'share', 'new stand in the same yard'],
+    [0.6, 0.9, 1],
+    'foragers fly home to the stand they know; none return over three kilometres or after days shut in',
+  ),
+  choice(
+    'split-ripe-cell-days',
+    'From a ripe queen cell given to the virgin that leaves it',
+    ['queens', 'd', 'sealed cell of a known day'],
+    [1, 2, 4],
+    'cells are moved two days before they are due; a day or two of error in the date of the larva',
+  ),
+  choice(
+    'split-horizon-days',
+    'Days for which a split is followed',
+    ['visits', 'd', 'season'],
+    [90, 120, 150],
+    'from the split to the last daughters of a late queen, and their work',
+  ),
+  choice(
     'turnover-laying-starts',
     "From the old queen's last egg to the new queen's first",
     ['queens', 'd', 'a mated queen given in a cage as the old one is taken'],

@@ -38,7 +38,7 @@ export const colonyBalanceFoodSum = sum({
       name: 'days',
       unit: 'days',
       low: 1,
-      high: 400,
+      high: 200,
       without: { kind: 'nothing' },
       about: 'days to follow from the start; left out, none',
     },

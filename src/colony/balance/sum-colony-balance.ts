@@ -15,7 +15,7 @@ export const colonyBalanceSum = sum({
     'Khoury, Myerscough and Barron 2011 (doi 10.1371/journal.pone.0018491): dH/dt = L N/(w + N) − H R, dF/dt = H R − m F, ' +
     `R = α − σ F/N, N = H + F; L ${laying} a day, w ${halfBees}, α ${recruitment}, σ ${inhibition} a day. ` +
     'Standing still: m J² − (α − σ − m) J − α = 0, N = (L/m)(1 + J)/J − w; recruitedAfterDays 1/(m J); ' +
-    'collapsesAbove where N = 0. With a start: each whole day, by Runge and Kutta at 20 steps a day',
+    'collapsesAbove where N = 0. With a start: each whole day, by Runge and Kutta at 10 steps a day',
   fields: [
     {
       kind: 'number',
@@ -33,7 +33,7 @@ export const colonyBalanceSum = sum({
       name: 'days',
       unit: 'days',
       low: 1,
-      high: 400,
+      high: 200,
       without: { kind: 'nothing' },
       about: 'days to follow from the start; left out, none',
     },

@@ -65,4 +65,4 @@ export function twoClassCourse(death: number, start: readonly [number, number], 
   return course;
 }
 
-const stepsADay = 20;
+const stepsADay = 10;
