@@ -221,6 +221,17 @@ export const estimateFigures = [
     basis: { kind: 'our choice', why: 'a line wants less than a forecast: an eighth of its width is not seen' },
   }),
   figure({
+    key: 'record-least-forecasts',
+    title: 'Forecasts that must have been met before one way is called better than another',
+    topic: 'visits',
+    value: 8,
+    low: 5,
+    high: 20,
+    unit: 'forecasts',
+    when: 'one thing counted, one time ahead',
+    basis: { kind: 'our choice', why: 'of fewer, one odd count decides' },
+  }),
+  figure({
     key: 'bees-bar-cover',
     title: 'Covered share of the faces of a bar that has bees on it',
     topic: 'cells and bees',
