@@ -80,7 +80,7 @@ export function courseOf(half: Half, colony: Colony, laysFrom: Day | null, days:
     const all = bees.reduce((a, b) => a + b, 0);
     const living = bees.map((many, age) => many * lasting[age]!);
     // The last age keeps its own and takes in those that reach it.
-    bees = [emerging, ...living.slice(0, -2), living[oldest - 1]! + living[oldest - 2]!];
+    bees = [emerging, ...living.slice(0, oldest - 2), living[oldest - 1]! + living[oldest - 2]!];
     const eggs = laysFrom !== null && day >= laysFrom ? best(day, all) : 0;
     brood = [eggs, ...brood.slice(0, -1)];
     brood[lives.hatch]! *= loss.hatches;

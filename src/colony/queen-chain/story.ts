@@ -33,8 +33,11 @@ export function queenModel(book: FigureBook, latitude: number | null = null): Qu
   return { chain, seen: seenConstants(chain, book), brood: broodTables(book), book, latitude };
 }
 
+/** Told of each day on the way: before its notes and, where it has some, after them. */
+export type EachDay = (day: Day, belief: Belief, when: 'before' | 'after') => void;
+
 /** What is believed at the end of that day, by the notes up to it. `logLikelihood` is that of all looks. */
-export function believedOn(model: QueenModel, notes: readonly QueenNote[], on: Day): Told {
+export function believedOn(model: QueenModel, notes: readonly QueenNote[], on: Day, each: EachDay = () => undefined): Told {
   const known = inOrder(notes.filter(({ day }) => day <= on));
   const first = known[0]?.day ?? on;
   let belief = believedLaying(model.chain);
@@ -45,11 +48,14 @@ export function believedOn(model: QueenModel, notes: readonly QueenNote[], on: D
     const day = addDays(on, -left);
     belief = through(model, belief, day);
     if (day === first) belief = doubted(model.chain, belief, value(model.book, 'queen-state-unknown-share'));
+    each(day, belief, 'before');
+    const from = next;
     for (; next < known.length && known[next]!.day === day; next += 1) {
       const told = noted(model, belief, known[next]!);
       belief = told.belief;
       logLikelihood += told.logLikelihood;
     }
+    if (next > from) each(day, belief, 'after');
   }
   return { belief, logLikelihood };
 }
