@@ -17,26 +17,44 @@ export function ageBrood(c: EngineConstants, values: Float64Array, at: number, e
   return emerging;
 }
 
-/** Moves workers on with the bees that emerged. `share` is the season's share of laying; `hungry` a loss of all ages. */
+/**
+ * How far bees are worn by rearing, 0 … 1: by the open brood that each has to feed. Who rears none stays young and
+ * lives a winter bee's life, in winter as in a summer colony without brood.
+ */
+export function wornBy(c: EngineConstants, openCells: number, bees: number): number {
+  const each = openCells / Math.max(1, bees);
+  return Math.min(1, Math.max(0, (each - c.wornFrom) / (c.wornBrood - c.wornFrom)));
+}
+
+/**
+ * The age from which bees fly out: it stays with the bees that have reached it while nothing is reared, and comes
+ * back to its usual place as they are worn. A day of wear w takes bees of age a, worn a/A a day so far in the mean,
+ * to A/a of their way; so a′ = a + 1 − w·a/A. By spring it lies months back: winter bees begin to fly weeks after
+ * they begin to rear.
+ */
+export function flightAgeOn(c: EngineConstants, flightAge: number, worn: number): number {
+  return flightAge + 1 - (worn * flightAge) / c.forageAge;
+}
+
+/** Moves workers on with the bees that emerged; those of `flightAge` and older are lost afield. `hungry` is a loss of all. */
 export function ageAdults(
   c: EngineConstants,
   values: Float64Array,
   at: number,
-  share: number,
+  worn: number,
   hungry: number,
   emerging: number,
 ): void {
-  const winter = 1 - Math.min(1, share / c.winterFromShare);
   const times = Math.exp(values[at + part.lossLevel]! + values[at + part.loss]!);
-  const house = Math.exp(-times * ((1 - winter) * c.houseLoss + winter * c.winterLoss) - hungry);
-  const field = Math.exp(-times * ((1 - winter) * c.fieldLoss + winter * c.winterLoss) - hungry);
+  const house = Math.exp(-times * (worn * c.houseLoss + (1 - worn) * c.winterLoss) - hungry);
+  const field = Math.exp(-times * c.fieldLoss - hungry);
   const first = at + adultsAt;
   const last = first + adultDays - 1;
-  const foraging = first + c.forageAge;
+  const flying = first + Math.min(adultDays, Math.round(values[at + part.flightAge]!));
   // The last cohort keeps its own and takes in those that reach its age.
-  values[last] = (values[last]! + values[last - 1]!) * field;
+  values[last] = (values[last]! + values[last - 1]!) * (flying <= last ? field : house);
   let i = last - 1;
-  for (; i > foraging; i -= 1) values[i] = values[i - 1]! * field;
+  for (; i > flying; i -= 1) values[i] = values[i - 1]! * field;
   for (; i > first; i -= 1) values[i] = values[i - 1]! * house;
   values[first] = emerging;
 }

@@ -22,6 +22,7 @@ export function colonyBegins(c: EngineConstants, day: number, values: Float64Arr
   values[at + part.combMost] = comb === null ? enough.cells : comb.most;
   values[at + part.breadKg] = c.start.breadKg;
   values[at + part.honeyKg] = comb === null ? enough.kg : c.start.honeyKg * Math.exp(c.start.honeySpread * nextNormal(stream));
+  values[at + part.flightAge] = c.forageAge;
   becomes(values, at, stateIndex.laying);
   values[at + part.queenFrom] = day - long;
   if (beginning.kind === 'standing') standing(c, day, values, at, stream);

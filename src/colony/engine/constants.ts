@@ -10,7 +10,7 @@ import { queenChain, type QueenChain } from '../queen-chain/chain.ts';
 import { seenConstants, type SeenConstants } from '../queen-chain/seen.ts';
 import { droneConstants, type DroneConstants } from './drones.ts';
 import type { Happening } from './happenings.ts';
-import { adultDays, broodDays, type Part } from './particle.ts';
+import { adultDays, broodDays, eyes, type Part } from './particle.ts';
 import { queenConstants, type QueenConstants } from './queen-day.ts';
 import type { RoomConstants } from './room.ts';
 import { seasonTables, type SeasonTables } from './season.ts';
@@ -35,9 +35,13 @@ export interface EngineConstants {
   readonly houseLoss: number;
   readonly fieldLoss: number;
   readonly winterLoss: number;
-  readonly winterFromShare: number;
+  /** Open brood for each bee that begins to wear bees, and that wears them in full. */
+  readonly wornFrom: number;
+  readonly wornBrood: number;
   readonly quick: Wander;
   readonly slow: Wander;
+  /** Scales of counting, in the order of `eyes`; moved with what is slow. */
+  readonly eyes: Wander;
   readonly counts: CountConstants;
   readonly outside: OutsideConstants;
   readonly stores: StoreConstants;
@@ -109,9 +113,9 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
   const losses = {
     forageAge: Math.round(of('engine-forage-age')),
     guardAge: Math.round(of('engine-guard-age')),
-    houseLoss: hazard(of('house-bee-loss-tagged')),
-    fieldLoss: hazard(of('forager-loss-tagged')),
-    winterLoss: hazard(of('daily-loss-winter')),
+    houseLoss: hazard(of('engine-house-loss')),
+    fieldLoss: hazard(of('engine-field-loss')),
+    winterLoss: hazard(of('engine-winter-loss')),
   };
   const chain = queenChain(book);
   return {
@@ -120,9 +124,11 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
     season: seasonTables(book, ground.latitude),
     capacity: of('engine-capacity'),
     halfBees: of('engine-half-bees'),
-    winterFromShare: of('engine-winter-from-share'),
+    wornFrom: of('engine-worn-from'),
+    wornBrood: of('engine-worn-brood'),
     quick: wanderOf(quickWanderers(book), 1),
     slow: wanderOf(slowWanderers(book), slowDays),
+    eyes: wanderOf(eyeWanderers(book), slowDays),
     counts: countConstants(book),
     outside: outsideConstants(book),
     stores: storeConstants(book),
@@ -156,21 +162,28 @@ function slowWanderers(book: FigureBook): readonly Wanderer[] {
     spread: value(book, spread),
     days: counting,
   });
-  const scales = (names: readonly Part[], middle: number, spread: FigureKey): readonly Wanderer[] =>
-    names.map((name) => ({ part: name, middle, spread: value(book, spread), days: counting }));
-  const cells = value(book, 'engine-capped-scale');
   return [
     own('capacity', 'engine-capacity-spread'),
     own('lossLevel', 'engine-loss-spread'),
     place('rise', 'engine-season-shift-spread'),
     place('fall', 'engine-season-shift-spread'),
     place('depth', 'engine-season-depth-spread'),
-    ...scales(['beesScale', 'beesScaleOther'], 0, 'engine-adults-scale-spread'),
-    ...scales(['barsScale', 'barsScaleOther'], 0, 'engine-bars-scale-spread'),
-    ...scales(['sealedScale', 'sealedScaleOther'], cells, 'engine-capped-scale-spread'),
-    ...scales(['openScale', 'openScaleOther'], cells, 'engine-capped-scale-spread'),
-    ...scales(['honeyScale', 'honeyScaleOther'], 0, 'engine-honey-scale-spread'),
   ];
+}
+
+function eyeWanderers(book: FigureBook): readonly Wanderer[] {
+  const days = value(book, 'engine-memory-counting');
+  const cells = value(book, 'engine-capped-scale');
+  const own: readonly (readonly [RegExp, number, FigureKey])[] = [
+    [/^bees/, 0, 'engine-adults-scale-spread'],
+    [/^bars/, 0, 'engine-bars-scale-spread'],
+    [/^sealed|^open/, cells, 'engine-capped-scale-spread'],
+    [/^honey/, 0, 'engine-honey-scale-spread'],
+  ];
+  return eyes.map((name) => {
+    const [, middle, spread] = own.find(([which]) => which.test(name))!;
+    return { part: name, middle, spread: value(book, spread), days };
+  });
 }
 
 const gramsInKg = 1000;

@@ -21,6 +21,7 @@ export function setupOn(ground: Partial<Ground> = {}): EngineSetup {
 export function plainParticle(c: EngineConstants, bees = 12_000, brood = 15_000): Float64Array {
   const values = new Float64Array(particleSize);
   values[part.queen] = stateIndex.laying;
+  values[part.flightAge] = c.forageAge;
   values[part.queenFrom] = may - 300;
   values[part.honeyKg] = 8;
   values[part.breadKg] = 0.5;

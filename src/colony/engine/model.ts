@@ -6,13 +6,13 @@
  */
 import type { StateModel } from '../../numbers/particle-filter.ts';
 import type { Stream } from '../../numbers/streams.ts';
-import { ageAdults, ageBrood } from './ageing.ts';
+import { ageAdults, ageBrood, flightAgeOn, wornBy } from './ageing.ts';
 import { colonyBegins } from './beginning.ts';
 import type { EngineConstants } from './constants.ts';
 import { ageDrones, droneShare } from './drones.ts';
 import { happens } from './happenings.ts';
 import { eggsOn, shareOn } from './laying.ts';
-import { adultsOfParticle, broodAt, part, particleSize } from './particle.ts';
+import { adultsOfParticle, broodAt, openOfParticle, part, particleSize } from './particle.ts';
 import { misplacedShare, queenDay, queenShare, swarmUrge } from './queen-day.ts';
 import { combDay, freeCells } from './room.ts';
 import { seenKinds, type Seens } from './seen/list.ts';
@@ -38,9 +38,11 @@ function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: nu
   const wish = could * queenShare(c, day, values, at);
   const laid = Math.min(wish, (free * c.room.found) / Math.exp(values[at + part.sealedScale]!));
   const drones = laid * droneShare(c, share, bees);
+  const worn = wornBy(c, openOfParticle(values, at, c.sealAge), bees);
   const emerging = ageBrood(c, values, at, laid - drones);
   ageDrones(c, values, at, share, drones + could * misplacedShare(c, values, at));
-  ageAdults(c, values, at, share, hunger(c, values, at), emerging);
+  ageAdults(c, values, at, worn, hunger(c, values, at), emerging);
+  values[at + part.flightAge] = flightAgeOn(c, values[at + part.flightAge]!, worn);
   storesDay(c, values, at, share, bees, values[at + broodAt + c.sealAge]!, free);
   combDay(c, values, at, share, bees, free);
   if (values[at + part.rest]! > 0) values[at + part.rest]! -= 1;

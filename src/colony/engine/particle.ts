@@ -44,6 +44,8 @@ const names = [
   'queenDays',
   'queenFrom',
   'rest',
+  /** Age in days from which bees fly out. */
+  'flightAge',
   /** Grown drones. */
   'drones',
   'honeyKg',

@@ -44,6 +44,7 @@ function constantsOf(c: EngineConstants, set: Survival): EngineConstants {
 
 function walk(c: EngineConstants, gap: number): readonly Cloud[] {
   const values = plainParticle(c, 0, 0);
+  values[part.flightAge] = c.forageAge;
   const day = (eggs: number): void => ageAdults(c, values, 0, 1, 0, ageBrood(c, values, 0, eggs));
   for (let i = 0; i < settled; i += 1) day(perDay);
   values[part.queen] = stateIndex.introduced;
