@@ -207,3 +207,27 @@ test('S8 an unknown sum is refused with the list of those there are', () => {
   const result = runSum('no-such', {}, printedBook);
   assert.ok(!result.ok && result.issues[0]?.expected.includes('comb-face'));
 });
+
+test('S9 faults inside records name the way to them, all at once', () => {
+  const input = {
+    days: [{ date: '2025-05-01', eggs: 'many', cells: { open: -1, huge: 2 } }, { eggs: 'seen', queenSeen: 'yes' }, 7],
+    on: '2025-05-02',
+  };
+  const result = runSum('queen-state', input, printedBook);
+  assert.ok(!result.ok);
+  assert.deepEqual(
+    result.issues.map(({ path, code }) => [path, code]),
+    [
+      ['days.0.eggs', 'wrong-type'],
+      ['days.0.cells.huge', 'unknown-field'],
+      ['days.0.cells.open', 'out-of-range'],
+      ['days.1.date', 'missing'],
+      ['days.1.queenSeen', 'wrong-type'],
+      ['days.2', 'wrong-type'],
+    ],
+  );
+  const many = runSum('queen-state', { days: Array(401).fill({ date: '2025-05-01' }), on: '2025-05-02' }, printedBook);
+  assert.ok(!many.ok && many.issues[0]?.path === 'days');
+  const late = runSum('queen-state', { days: [{ date: '2025-05-03' }], on: '2025-05-02' }, printedBook);
+  assert.ok(!late.ok && late.issues[0]?.path === 'days.0.date');
+});

@@ -122,7 +122,7 @@ function spread({ eggs, larvae, sealed }: Brood, { hatch, seal, emerge }: Ages):
   });
 }
 
-/** Eggs a day as the whole colony's sealed brood tells, by season and by the bees there are, as in the model: N/(w + N); no more than a queen ever lays. */
+/** Eggs a day as the whole colony's sealed brood tells, by season and bees, N/(w + N) as in the model; at most what a queen ever lays. */
 function layingOf({ on, bees, brood }: Colony, book: FigureBook): (day: Day, now: number) => number {
   const half = value(book, 'engine-half-bees');
   const before = brood.sealed / value(book, 'worker-sealed-days') / value(book, 'survival-to-sealed');

@@ -143,7 +143,7 @@ test('E45 of crowded colonies left alone through a season of fifty days a half t
   );
 });
 
-test('E46 fifteen to twenty of a hundred virgins come to nothing; an orphaned colony has no eggs for 13 days and its answer by day 48', () => {
+test('E46 of a hundred virgins 15 to 21 come to nothing; an orphaned colony has no eggs for 13 days, its answer by day 48', () => {
   const failed = share(
     ({ events }) => !events.includes('eggs begin'),
     (seed) => live(seed, 30, () => 0, stateIndex.virgin),

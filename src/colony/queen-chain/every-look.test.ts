@@ -1,4 +1,4 @@
-/** What every look must satisfy as a density: its outcomes sum to 1, it says nothing where nothing was looked at, and a fuller search tells more. */
+/** What every look must satisfy: its outcomes sum to 1, where nothing was looked at it says nothing, and a fuller search tells more. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
@@ -100,7 +100,7 @@ test('E51 brood grows old by the calendar: eggs for three days, larvae for nine,
   assert.deepEqual(begins(12), { egg: 1, larva: 1, sealed: 1 });
 });
 
-test('E52 cells are where their states say: open before sealing, sealed after, torn and left beside a virgin, none with a laying queen', () => {
+test('E52 cells are where their states say: open, then sealed, torn and left beside a virgin, none with a laying queen', () => {
   const mean = (name: keyof typeof stateIndex, day: number, kind: (typeof cellKinds)[number]): number =>
     seen.cells[stateIndex[name]]![day * cellKinds.length + cellKinds.indexOf(kind)]!;
   assert.equal(mean('laying', 0, 'open'), 0);

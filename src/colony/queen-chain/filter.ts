@@ -106,7 +106,7 @@ export function believedLaying(chain: QueenChain): Belief {
   return belief;
 }
 
-/** The same with a share of doubt, spread evenly over states that come by themselves and their days; where nobody lays, over the days since an egg. */
+/** With a share of doubt, spread evenly over states that come by themselves, their days and, where nobody lays, the days since an egg. */
 export function doubted(chain: QueenChain, belief: Belief, doubt: number): Belief {
   const mixed = { at: belief.at, chances: belief.chances.map((chance) => chance * (1 - doubt)) };
   const open = chainStates.filter(({ byKeeper }) => !byKeeper).length;
