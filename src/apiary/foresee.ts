@@ -5,6 +5,7 @@
 import type { Apiary } from '../apiary.ts';
 import type { Foreseen, Look } from '../colony/foreseen.ts';
 import { type KeptColony, liveColony } from '../colony/engine/live-colony.ts';
+import type { Colony } from '../colony/state.ts';
 import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
 import type { Issue } from '../numbers/result.ts';
@@ -28,18 +29,23 @@ export function foreseeColony(apiary: Apiary, colony: Id, day: Day, kept: KeptCo
   return liveColony(apiary.state, colony, day, apiary.book, kept, { daysIssued: forecastDays, lookOf: noLook });
 }
 
-/** All living colonies of the yard, by id. */
+/** All living colonies of the yard, or those that are meant, by id. */
 export function foreseeAll(
   apiary: Apiary,
   day: Day,
-  kept: ReadonlyMap<Id, KeptColony> = new Map(),
+  isMeant: (colony: Colony) => boolean = () => true,
 ): ReadonlyMap<Id, ForeseenColony> {
   const found = new Map<Id, ForeseenColony>();
-  for (const colony of apiary.state.colonies.keys()) {
-    const made = foreseeColony(apiary, colony, day, kept.get(colony) ?? null);
-    if (made !== null) found.set(colony, made);
+  for (const colony of apiary.state.colonies.values()) {
+    const made = isMeant(colony) ? foreseeColony(apiary, colony.id, day) : null;
+    if (made !== null) found.set(colony.id, made);
   }
   return found;
+}
+
+/** As a picture takes it. */
+export function toldOf(foreseen: ReadonlyMap<Id, ForeseenColony>): ReadonlyMap<Id, Foreseen> {
+  return new Map([...foreseen].map(([colony, made]) => [colony, made.foreseen]));
 }
 
 function isLiving({ state }: Apiary, id: Id, day: Day): boolean {

@@ -1,5 +1,6 @@
 /** `festoon colony`: what one colony is believed to be on a day, as text or as the whole view in JSON. */
 import { pictureOf } from '../../apiary.ts';
+import { foreseeAll, toldOf } from '../../apiary/foresee.ts';
 import type { Advice } from '../../advice/advice.ts';
 import type { ColonyView, Total } from '../../colony/view.ts';
 import { formatWindow } from '../../words/format-day.ts';
@@ -23,8 +24,11 @@ export const colonyCommand: Command = {
       complainAll(call.out, read.issues);
       return 1;
     }
-    const picture = pictureOf(read.value.apiary, read.value.day);
+    const { apiary, day } = read.value;
     const [name = ''] = call.words;
+    const isMeant = (colony: { readonly id: string; readonly name: string }): boolean =>
+      colony.id === name || colony.name === name;
+    const picture = pictureOf(apiary, day, Infinity, toldOf(foreseeAll(apiary, day, isMeant)));
     const view = picture.colonies.find((each) => each.colony === name || each.name === name);
     if (view === undefined) {
       const known = picture.colonies.map((each) => each.name).join(', ');

@@ -1,5 +1,6 @@
 /** `festoon round`: which hives to open, glance at or leave shut, the longest need first. */
 import { pictureOf } from '../../apiary.ts';
+import { foreseeAll, toldOf } from '../../apiary/foresee.ts';
 import { text } from '../../words/text.ts';
 import { stopLine } from '../../words/stop-line.ts';
 import { type Command, flag, journalOptions } from './command.ts';
@@ -19,7 +20,8 @@ export const roundCommand: Command = {
       complainAll(call.out, read.issues);
       return 1;
     }
-    const picture = pictureOf(read.value.apiary, read.value.day);
+    const { apiary, day } = read.value;
+    const picture = pictureOf(apiary, day, 0, toldOf(foreseeAll(apiary, day)));
     if (flag(call, 'json')) {
       call.out.print(JSON.stringify(picture.round, null, 2));
       return 0;

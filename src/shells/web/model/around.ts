@@ -2,7 +2,7 @@
 import type { Entry } from '../../../journal/entry.ts';
 import demoAddress from '../../../../examples/ferry-road.jsonl?url';
 import { openBrowserStore } from '../store/idb-store.ts';
-import { computePicture, issuedFor, prepare } from './engine.ts';
+import { computePicture, foresee, issuedFor, prepare } from './engine.ts';
 import { painted } from './painted.ts';
 import { memoryYardStore } from './memory-yard-store.ts';
 import { newId } from './notes.ts';
@@ -14,9 +14,10 @@ export const around: Around = {
   computePicture,
   prepare,
   painted,
-  issuedFor: (colony, day) => {
+  foresee,
+  issuedFor: (colony, day, foreseen) => {
     const { units, hours } = readPreferences();
-    return issuedFor(colony, day, { language: 'en', units, hours, today: day });
+    return issuedFor(colony, day, { language: 'en', units, hours, today: day }, foreseen);
   },
   demoEntries,
   now: () => new Date(),

@@ -1,5 +1,6 @@
 /** What the worker and the screens say to each other: plain data, safe to store and to send. */
 import type { Picture } from '../../../apiary.ts';
+import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/foresee.ts';
 import type { OpeningHours } from '../../../apiary/round-day.ts';
 import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
@@ -94,6 +95,8 @@ export type EngineQuestion =
       readonly number: number;
       readonly ask: 'picture';
       readonly day: Day;
+      /** What the model told of colonies on that day, as far as it stands. */
+      readonly told: readonly Foreseen[];
       readonly afresh: boolean;
       readonly entries: readonly Entry[];
     }
@@ -101,7 +104,16 @@ export type EngineQuestion =
   /** A colony as it is believed to be on another day than the picture's, without its film. */
   | { readonly number: number; readonly ask: 'view'; readonly day: Day; readonly colony: Id }
   /** Advice and forecast of a colony as bodies of entries, by the last picture. */
-  | { readonly number: number; readonly ask: 'issued'; readonly day: Day; readonly colony: Id; readonly manner: Manner }
+  | {
+      readonly number: number;
+      readonly ask: 'issued';
+      readonly day: Day;
+      readonly colony: Id;
+      readonly manner: Manner;
+      readonly foreseen: Foreseen | null;
+    }
+  /** What the model foresees of a colony, from what was kept of it. */
+  | { readonly number: number; readonly ask: 'foresee'; readonly day: Day; readonly colony: Id; readonly kept: KeptColony | null }
   /** The earlier strips of a colony's film, as the last picture had them. */
   | { readonly number: number; readonly ask: 'film'; readonly colony: Id }
   /** How often forecasts were right, by the entries of the last picture; null stands for all colonies, or all years. */
@@ -122,7 +134,8 @@ export interface ReadFile {
   readonly notes: readonly Issue[];
 }
 
-export type EngineValue = Shown | ColonyView | readonly FilmFrame[] | HistoryPoint | ForecastRecord | ReadFile | Issued | null;
+export type EngineValue =
+  Shown | ColonyView | readonly FilmFrame[] | HistoryPoint | ForecastRecord | ReadFile | Issued | ForeseenColony | null;
 
 export type EngineAnswer =
   | { readonly number: number; readonly ok: true; readonly answer: EngineValue }

@@ -2,6 +2,7 @@
 import type { Entry } from '../../../journal/entry.ts';
 import { bad, good, type Result } from '../../../numbers/result.ts';
 import { localTime } from './clock.ts';
+import { forget } from './foresight.ts';
 import { entryOf, type Note } from './notes.ts';
 import type { Book } from './preferences.ts';
 import type { ServerNews } from './yard-state.ts';
@@ -67,7 +68,9 @@ export function join(work: Work, found: readonly Entry[]): void {
   if (found.length === 0) return;
   const known = new Set(work.state.entries.map((entry) => entry.id));
   const fresh = found.filter((entry) => !known.has(entry.id));
-  if (fresh.length > 0) change(work, { entries: [...work.state.entries, ...fresh] });
+  if (fresh.length === 0) return;
+  for (const entry of fresh) forget(work, entry);
+  change(work, { entries: [...work.state.entries, ...fresh] });
 }
 
 /** The screens need not wait for the disk: the demo is shown from what was fetched, and stored afterwards. */

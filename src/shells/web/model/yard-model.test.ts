@@ -37,6 +37,7 @@ function world(part: Partial<Around> = {}): World {
     openStore: () => Promise.resolve({ store, trouble: [] }),
     painted: () => Promise.resolve(),
     prepare: () => undefined,
+    foresee: () => Promise.resolve(null),
     computePicture: (entries, day) => {
       asked.push({ entries: entries.length, day });
       return Promise.resolve(shownOf(entries, day));
@@ -141,9 +142,9 @@ test('R4 the demo has a today of its own, is shown before it is stored, and keep
   let stored = -1;
   const model = createYardModel({
     ...around,
-    computePicture: async (list, day) => {
+    computePicture: async (list, day, told) => {
       stored = await store.journal.count();
-      return around.computePicture(list, day);
+      return around.computePicture(list, day, told);
     },
   });
   await model.openBook('demo');

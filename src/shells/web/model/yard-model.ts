@@ -7,6 +7,7 @@ import type { Entry, Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Result } from '../../../numbers/result.ts';
 import { localTime } from './clock.ts';
+import { restoreTold } from './foresight.ts';
 import { newId, type Note } from './notes.ts';
 import type { Book } from './preferences.ts';
 import type { Shown } from './shown.ts';
@@ -49,6 +50,7 @@ export function createYardModel(around: Around): YardModel {
     pulled: 0,
     timer: null,
     justVisited: new Set(),
+    told: new Map(),
   };
   return {
     state: () => work.state,
@@ -95,6 +97,7 @@ async function openBook(work: Work, book: Book): Promise<void> {
   work.pulled = 0;
   work.asked += 1;
   work.justVisited.clear();
+  work.told.clear();
   await showKept(work, book, store);
   change(work, { trouble });
   // What was kept is read by the keeper while the journal is read by us: the first frame comes first.
@@ -109,6 +112,7 @@ async function openBook(work: Work, book: Book): Promise<void> {
     yard: entries.find((entry) => entry.kind === 'yard')?.yard ?? work.state.yard,
     today: book === 'own' ? localTime(around.now(), zoneOf(entries)).day : today,
   });
+  await restoreTold(work, store, work.state.picture);
   await compute(work);
   if (unkept.length > 0) void keepDemo(work, store, unkept);
 }

@@ -1,5 +1,6 @@
 /** What the screens are shown of a yard, and what its model asks of the world around it: shapes only. */
 import type { Picture } from '../../../apiary.ts';
+import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/foresee.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Issue } from '../../../numbers/result.ts';
@@ -50,11 +51,14 @@ export interface OpenedStore {
 export interface Around {
   /** Never rejects: where there is no database, a store that forgets, with the reason. */
   readonly openStore: (book: Book, onServer: (news: ServerNews) => void) => Promise<OpenedStore>;
-  readonly computePicture: (entries: readonly Entry[], day: Day) => Promise<Shown>;
+  /** `told`: what the model told of colonies on that day. */
+  readonly computePicture: (entries: readonly Entry[], day: Day, told: readonly Foreseen[]) => Promise<Shown>;
+  /** What the model foresees of a colony, from what was kept of it; null when nothing can be told. Rejects when the engine stops. */
+  readonly foresee: (entries: readonly Entry[], day: Day, colony: Id, kept: KeptColony | null) => Promise<ForeseenColony | null>;
   /** Entries that a picture will be asked of, while more are still being read. */
   readonly prepare: (entries: readonly Entry[]) => void;
   /** Advice and forecast of a colony as they stand in the last picture, as bodies of entries. */
-  readonly issuedFor: (colony: Id, day: Day) => Promise<Issued>;
+  readonly issuedFor: (colony: Id, day: Day, foreseen: Foreseen | null) => Promise<Issued>;
   /** The demo's journal, fetched when the demo is opened for the first time. */
   readonly demoEntries: () => Promise<readonly Entry[]>;
   readonly now: () => Date;

@@ -1,4 +1,5 @@
 /** The working memory of one yard's model, and the few steps on it that everything else is made of. */
+import type { Foreseen } from '../../../apiary/foresee.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import type { Around, YardState } from './yard-state.ts';
 import type { YardStore } from './yard-store.ts';
@@ -21,6 +22,8 @@ export interface Work {
   timer: ReturnType<typeof setTimeout> | null;
   /** Colonies whose visit was closed on this device since the last picture. */
   readonly justVisited: Set<Id>;
+  /** What the model told of colonies, as far as it still stands. */
+  readonly told: Map<Id, Foreseen>;
 }
 
 const settleMs = 60;

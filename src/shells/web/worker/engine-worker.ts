@@ -1,6 +1,7 @@
 /** The engine's side of the talk: keeps the entries, folds them, makes the Picture of the day that is asked for. */
 import * as z from 'zod/mini';
 import { type Apiary, pictureOf, readJournal } from '../../../apiary.ts';
+import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/foresee.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
 import { viewOf } from '../../../apiary/views.ts';
 import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
@@ -44,7 +45,8 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
     return { entries: found, faults, notes };
   }
   if (question.ask === 'film') return earlierFilm(question.colony);
-  if (question.ask === 'issued') return issued(question.colony, question.day, question.manner);
+  if (question.ask === 'issued') return issued(question.colony, question.day, question.manner, question.foreseen);
+  if (question.ask === 'foresee') return foresee(question.colony, question.day, question.kept);
   if (question.ask === 'point') return point(question.colony, question.day);
   if (question.ask === 'view') return viewOn(question.colony, question.day);
   if (question.ask === 'record') return record(question.colony, question.year);
@@ -55,7 +57,8 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   for (const entry of question.entries) entries.push(entry);
   if (question.ask === 'keep') return null;
   const apiary = apiaryOn(question.day);
-  const picture = pictureOf(apiary, question.day, filmAtOnce);
+  const told = new Map(question.told.map((one) => [one.colony, one]));
+  const picture = pictureOf(apiary, question.day, filmAtOnce, told);
   shown = question.day;
   return { picture, aside: asideOf(apiary, entries, picture), roundDay: roundDayOf(apiary, picture) };
 }
@@ -81,14 +84,25 @@ function apiaryOn(day: Day): Apiary {
 }
 
 /** The catalogue comes with this, which no picture needs. */
-async function issued(colony: Id, day: Day, manner: Manner): Promise<Issued> {
+async function issued(colony: Id, day: Day, manner: Manner, foreseen: Foreseen | null): Promise<Issued> {
   const { adviceIssued, digestOf, forecastIssued } = await import('../../../apiary/issued.ts');
   const apiary = apiaryOn(day);
   const digest = digestOf(entries);
   return {
-    advice: adviceIssued(pictureOf(apiary, day), colony, digest, manner),
-    forecast: forecastIssued(apiary, colony, day, digest),
+    advice: adviceIssued(
+      pictureOf(apiary, day, 0, foreseen === null ? new Map() : new Map([[colony, foreseen]])),
+      colony,
+      digest,
+      manner,
+    ),
+    forecast: forecastIssued(apiary, colony, day, digest, foreseen),
   };
+}
+
+/** The model comes with this, which the picture needs not. */
+async function foresee(colony: Id, day: Day, kept: KeptColony | null): Promise<ForeseenColony | null> {
+  const { foreseeColony } = await import('../../../apiary/foresee.ts');
+  return foreseeColony(apiaryOn(day), colony, day, kept);
 }
 
 /** Past days by what is known now; days ahead by all that was read so far. */
@@ -107,6 +121,8 @@ function point(colony: Id, day: Day): HistoryPoint | null {
   return { day, adults: adults.total, brood, sealed: capped, honeyKg: honeyKg.total, ink: adults.ink };
 }
 
-function record(colony: Id | null, year: number | null): ForecastRecord {
-  return { colony, year, years: [], waiting: 0, scores: [] };
+/** By the last picture's day; before there is one, by all that was noted. No picture needs what comes with it. */
+async function record(colony: Id | null, year: number | null): Promise<ForecastRecord> {
+  const { recordOf } = await import('../../../apiary/record.ts');
+  return recordOf(apiaryOn(shown ?? ever), colony, year);
 }
