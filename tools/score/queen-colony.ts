@@ -88,7 +88,7 @@ function startOf(luck: Chance): Parameters<typeof wintering>[1] {
 
 function happen(world: World, society: Society, luck: Chance): void {
   const d = dayOfYear(world.day);
-  if (society.queen?.mated != null && d > 90 && d < 270 && luck.happens(fate.lostADay)) loseQueen(world, society);
+  if ((society.queen?.mated ?? null) !== null && d > 90 && d < 270 && luck.happens(fate.lostADay)) loseQueen(world, society);
 }
 
 /** Every nine to sixteen days in the season, none in winter. */

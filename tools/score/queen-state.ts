@@ -33,20 +33,17 @@ export interface QueenScore {
 }
 
 /** What the last look showed, by rules a keeper would use at once. */
-const shown = [
-  'eggs',
-  'eggs and open cells',
-  'eggs and sealed cells',
-  'open cells',
-  'sealed cells',
-  'left cells',
-  'brood',
-  'nothing',
-  'drones',
-] as const;
-type Shown = (typeof shown)[number];
-const gaps = ['0', '1-4', '5-9', '10-16', '17+'] as const;
-type Gap = (typeof gaps)[number];
+type Shown =
+  | 'eggs'
+  | 'eggs and open cells'
+  | 'eggs and sealed cells'
+  | 'open cells'
+  | 'sealed cells'
+  | 'left cells'
+  | 'brood'
+  | 'nothing'
+  | 'drones';
+type Gap = '0' | '1-4' | '5-9' | '10-16' | '17+';
 
 /** One day of one colony that is scored. */
 interface Row {
