@@ -4,7 +4,7 @@
  */
 import type { Slot, Unit } from '../advice/advice.ts';
 import type { Coming, Foreseen, Look, Surprise } from '../colony/foreseen.ts';
-import type { QueenState } from '../colony/queen-state.ts';
+import { type QueenState, queenStates } from '../colony/queen-state.ts';
 import type { TextKey } from './catalogue.ts';
 import { formatChance, formatTenths } from './format-chance.ts';
 import { formatList } from './format-place.ts';
@@ -104,6 +104,14 @@ export function statesToSay(states: Foreseen['queen']['states']): {
 } {
   const said = states.filter(({ chance }, i) => i === 0 || chance >= leastSaid);
   return { said, rest: Math.max(0, 1 - said.reduce((sum, { chance }) => sum + chance, 0)) };
+}
+
+/** The short words that stand on the ribbon. */
+export function ribbonWords(manner: Manner = plainManner): Readonly<Record<QueenState, string>> {
+  return Object.fromEntries(queenStates.map((state) => [state, text(`ribbon.${state}`, {}, manner)])) as Record<
+    QueenState,
+    string
+  >;
 }
 
 /** From here on a hint is worth its line on the round. */

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { madeUpRecord } from '../colony/record.contract.ts';
 import type { RecordScore } from '../colony/record.ts';
-import { formatFactor, scoreHead, scoreLines } from './record-lines.ts';
+import { formatFactor, methodLines, scoreHead, scoreLines } from './record-lines.ts';
 
 const [base] = madeUpRecord().scores;
 assert.ok(base);
@@ -36,4 +36,12 @@ test('Wd12 too few to say is said, and a score of nothing says nothing', () => {
 test('Wd12 a factor has two decimals, so that small errors are told apart', () => {
   assert.equal(formatFactor(Math.log(1.05)), '1.05');
   assert.equal(formatFactor(Math.log(2)), '2');
+});
+
+test('Wd12 ways of foretelling are ordered by how far off they were; one that told nothing is left out', () => {
+  assert.deepEqual(methodLines({ ...score, logRmse: { ...off, challenger: null } }), [
+    { method: 'the model', factor: '× 1.22' },
+    { method: 'both together, shown', factor: '× 1.25' },
+    { method: 'as last time', factor: '× 1.4' },
+  ]);
 });

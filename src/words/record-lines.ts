@@ -1,5 +1,5 @@
 /** The record of forecasts as sentences: how many fell inside their ranges, how far off, and whether that beats "as last time". */
-import type { RecordScore } from '../colony/record.ts';
+import { recordMethods, type RecordScore } from '../colony/record.ts';
 import { plainNumber } from './format-number.ts';
 import { type Manner, plainManner } from './say.ts';
 import { text } from './text.ts';
@@ -23,4 +23,24 @@ export function scoreLines(score: RecordScore, manner: Manner = plainManner): re
 /** "Bees, about 21 days ahead" */
 export function scoreHead({ what, horizonDays }: RecordScore, manner: Manner = plainManner): string {
   return text(`record.head-${what}`, { days: horizonDays }, manner);
+}
+
+/** What every way of foretelling was off by, the nearest first. */
+export function methodLines(
+  score: RecordScore,
+  manner: Manner = plainManner,
+): readonly { readonly method: string; readonly factor: string }[] {
+  return recordMethods
+    .flatMap((method) => {
+      const off = score.logRmse[method];
+      return off === null ? [] : [{ method, off }];
+    })
+    .sort((a, b) => a.off - b.off)
+    .map(({ method, off }) => {
+      const name = text(`record.method-${method}`, {}, manner);
+      return {
+        method: method === score.shown ? text('record.shown', { method: name }, manner) : name,
+        factor: text('record.factor', { factor: formatFactor(off) }, manner),
+      };
+    });
 }

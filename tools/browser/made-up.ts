@@ -12,6 +12,7 @@ export async function tellMadeUp(context: BrowserContext, foreseen: Foreseen, re
 
 interface Answer {
   readonly picture?: { readonly colonies: { colony: string; foreseen: unknown }[] };
+  readonly foreseen?: { readonly colony: string };
   readonly scores?: unknown;
 }
 
@@ -25,6 +26,7 @@ function listenFirst(told: string): void {
         const { foreseen, record } = JSON.parse(told) as { readonly foreseen: object; readonly record: object };
         const answer = data.answer ?? {};
         for (const view of answer.picture?.colonies ?? []) view.foreseen = { ...foreseen, colony: view.colony };
+        if (answer.foreseen !== undefined) Object.assign(answer.foreseen, foreseen, { colony: answer.foreseen.colony });
         if (answer.scores !== undefined) Object.assign(answer, record);
       });
     }

@@ -16,7 +16,7 @@ import { dayPart, rangePart } from '../frame/parts.ts';
 import { useWide } from '../frame/wide.ts';
 import type { HistoryPoint } from '../model/shown.ts';
 import { useHistory } from './use-history.ts';
-import { longestOf, useRecord } from './use-record.ts';
+import { scoreNear, useRecord } from './use-record.ts';
 
 const shown = ['bees', 'sealed', 'honeyKg'] as const;
 type Shown = (typeof shown)[number];
@@ -54,7 +54,7 @@ export function OutlookPart({ view, foreseen }: OutlookProps) {
           foreseen={foreseen}
           rows={rows}
           points={points ?? []}
-          score={longestOf(record, what)}
+          score={scoreNear(record, what, saidDays)}
         />
       ))}
       <p className="soft small">{t('outlook.key')}</p>

@@ -3,17 +3,17 @@
  * look does harm, and the day from which one tells.
  */
 import type { Foreseen } from '../../../colony/foreseen.ts';
-import { queenStates, type QueenState } from '../../../colony/queen-state.ts';
+import type { QueenState } from '../../../colony/queen-state.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import { addDays, later } from '../../../numbers/day.ts';
 import { queenSample } from '../../../sheets/queen-marks.ts';
 import { queenRibbon, type Ribbon } from '../../../sheets/queen-ribbon.ts';
 import { formatTenths } from '../../../words/format-chance.ts';
 import { formatDay } from '../../../words/format-day.ts';
-import { statesToSay } from '../../../words/foreseen-lines.ts';
+import { ribbonWords, statesToSay } from '../../../words/foreseen-lines.ts';
 import { Drawn } from '../frame/drawn.tsx';
 import { shortDay, useTextSize } from '../frame/drawings.ts';
-import { useText, type Wording } from '../frame/manner.tsx';
+import { useText } from '../frame/manner.tsx';
 import { dayPart, windowPart } from '../frame/parts.ts';
 import { useWide } from '../frame/wide.ts';
 
@@ -95,7 +95,7 @@ function useRibbon(view: ColonyView, foreseen: Foreseen): Ribbon | null {
       dayLabel: (day) => shortDay(day, t),
       label: t('ribbon.label', { name: view.name, from: dayPart(from), to: dayPart(last) }),
       prefix: 'queen-ribbon',
-      words: wordsOf(t),
+      words: ribbonWords(manner),
       visits: view.visits.map((visit) => visit.day),
       harmful: harmful.map(({ window }) => window),
       harmWord: t('ribbon.harm'),
@@ -103,8 +103,4 @@ function useRibbon(view: ColonyView, foreseen: Foreseen): Ribbon | null {
       tellingWord: nextTelling === null ? '' : t('ribbon.telling', { day: formatDay(nextTelling, manner) }),
     },
   );
-}
-
-function wordsOf(t: Wording['t']): Readonly<Record<QueenState, string>> {
-  return Object.fromEntries(queenStates.map((state) => [state, t(`ribbon.${state}`)])) as Record<QueenState, string>;
 }

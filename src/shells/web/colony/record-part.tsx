@@ -10,7 +10,7 @@ import { Drawn } from '../frame/drawn.tsx';
 import { shortDay, useTextSize } from '../frame/drawings.ts';
 import { useText } from '../frame/manner.tsx';
 import { useWide } from '../frame/wide.ts';
-import { longestOf, useRecord } from './use-record.ts';
+import { scoreNear, useRecord } from './use-record.ts';
 
 export function RecordPart({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
@@ -31,7 +31,7 @@ export function RecordPart({ view }: { readonly view: ColonyView }) {
 function Told({ record }: { readonly record: ForecastRecord }) {
   const { t, manner } = useText();
   const met = record.scores.filter((score) => score.n > 0);
-  const bees = longestOf(record, 'bees');
+  const bees = scoreNear(record, 'bees', chartDays);
   return (
     <>
       {met.length === 0 ? <p>{t('record.none')}</p> : null}
@@ -47,6 +47,8 @@ function Told({ record }: { readonly record: ForecastRecord }) {
 }
 
 const thousand = 1000;
+/** Forecasts that are drawn: those of about a round of brood. */
+const chartDays = 21;
 
 function AgainstWhatCame({ score }: { readonly score: RecordScore }) {
   const { t } = useText();

@@ -21,8 +21,10 @@ export function useRecord(colony: string | null, year: number | null): ForecastR
   return record;
 }
 
-/** The score of the longest horizon of a quantity; null where there is none yet. */
-export function longestOf(record: ForecastRecord | 'failed' | null, what: RecordScore['what']): RecordScore | null {
+/** The score of a quantity whose horizon is nearest to so many days; null where there is none yet. */
+export function scoreNear(record: ForecastRecord | 'failed' | null, what: RecordScore['what'], days: number): RecordScore | null {
   if (record === null || record === 'failed') return null;
-  return record.scores.filter((score) => score.what === what).at(-1) ?? null;
+  const far = (score: RecordScore) => Math.abs(score.horizonDays - days);
+  const [nearest = null] = record.scores.filter((score) => score.what === what && score.n > 0).sort((a, b) => far(a) - far(b));
+  return nearest;
 }

@@ -1,9 +1,9 @@
 /** The year's forecasts of the whole yard: each kind with what came, how far off every method was, and where "as last time" is no worse. */
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { type RecordScore, recordMethods } from '../../../colony/record.ts';
+import type { RecordScore } from '../../../colony/record.ts';
 import { recordDots } from '../../../sheets/record-dots.ts';
-import { formatFactor, scoreHead, scoreLines } from '../../../words/record-lines.ts';
+import { methodLines, scoreHead, scoreLines } from '../../../words/record-lines.ts';
 import { useRecord } from '../colony/use-record.ts';
 import { Drawn } from '../frame/drawn.tsx';
 import { useTextSize } from '../frame/drawings.ts';
@@ -83,26 +83,17 @@ function OneScore({ score }: { readonly score: RecordScore }) {
 }
 
 function Methods({ score }: { readonly score: RecordScore }) {
-  const { t } = useText();
-  const methods = recordMethods
-    .flatMap((method) => {
-      const off = score.logRmse[method];
-      return off === null ? [] : [{ method, off }];
-    })
-    .sort((a, b) => a.off - b.off);
+  const { t, manner } = useText();
+  const methods = methodLines(score, manner);
   if (methods.length === 0) return null;
   return (
     <table className="methods">
       <caption>{t('record.methods')}</caption>
       <tbody>
-        {methods.map(({ method, off }) => (
+        {methods.map(({ method, factor }) => (
           <tr key={method}>
-            <th scope="row">
-              {method === score.shown
-                ? t('record.shown', { method: t(`record.method-${method}`) })
-                : t(`record.method-${method}`)}
-            </th>
-            <td>{t('record.factor', { factor: formatFactor(off) })}</td>
+            <th scope="row">{method}</th>
+            <td>{factor}</td>
           </tr>
         ))}
       </tbody>
