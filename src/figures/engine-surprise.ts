@@ -16,15 +16,14 @@ function choice<const K extends string, const U extends string>(
 }
 
 const unwritten = 'not in the journal';
-const anyVisit = 'all visits';
 
 const naming = [
   choice(
     'surprise-least-sd',
     'Standard deviations from what was foreseen, from which it is called a surprise',
     ['visits', 'sd', 'one thing of one visit'],
-    [1.6, 2, 2.6],
-    'one number of twenty lies so far off by chance alone; fewer would hide a swarm in a wide forecast',
+    [1.6, 1.8, 2.6],
+    'one number of fourteen lies so far off by chance alone; more would hide a swarm in a wide forecast',
   ),
   choice(
     'surprise-least-chance',
@@ -68,8 +67,8 @@ const befalling = [
     'surprise-robbed-per-day',
     'Chance in a day that a colony was robbed',
     ['food', '1/d', unwritten],
-    [0.0002, 0.001, 0.003],
-    'one colony of eight in four months; more in a dearth',
+    [0.0005, 0.002, 0.005],
+    'one colony of six in three months of the year in which nothing flowers and bees fly',
   ),
   choice(
     'surprise-flow-per-day',
@@ -96,8 +95,8 @@ const befalling = [
     'surprise-brood-dying-per-day',
     'Chance in a day that much brood began to die',
     ['health', '1/d', unwritten],
-    [0.0002, 0.0006, 0.002],
-    'cold, hunger, poison or illness: one colony of ten in a season of 180 days',
+    [0.0003, 0.001, 0.003],
+    'cold, hunger, poison or illness: one colony of six in a season of 180 days',
   ),
 ] as const;
 
@@ -129,6 +128,13 @@ const strengths = [
     ['food', 'share', 'season'],
     [0, 0.05, 0.2],
     'next to nothing',
+  ),
+  choice(
+    'surprise-other-hand-times',
+    'How many times farther off another manner of counting is than another careful eye',
+    ['visits', 'times', unwritten],
+    [1, 1.8, 3],
+    'quick counts of bees lay at a third of careful ones, careful observers within some 15 percent',
   ),
   choice(
     'surprise-moved-spread',
@@ -165,51 +171,22 @@ const strengths = [
     [0.15, 0.25, 0.4],
     'brood moves from comb to comb, and food is carried about',
   ),
+  choice(
+    'surprise-bar-fills',
+    'Of the empty cells of a comb, the share that may be laid in or filled in a day',
+    ['visits', '1/d', 'one comb'],
+    [0.02, 0.05, 0.1],
+    'a comb just built is full of nectar, or laid in, within two or three weeks of a good season',
+  ),
 ] as const;
 
 const looking = [
-  choice(
-    'look-cells-from-days',
-    'Days since queen cells were begun, from which a look at them changes what is done',
-    ['swarms', 'd', 'swarm cells'],
-    [2, 3, 5],
-    'younger ones are cups with an egg, easily passed over, and many are given up',
-  ),
-  choice(
-    'look-no-eggs-days',
-    'Days without eggs after which a look changes what is done',
-    ['queens', 'd', 'season of laying'],
-    [20, 24, 28],
-    'a queen raised after a loss lays by then or not at all; a comb of eggs tells the rest',
-  ),
-  choice(
-    'look-stores-days',
-    'Days ahead within which honey runs out, for a look to change what is done',
-    ['food', 'd', 'nothing fed'],
-    [5, 7, 10],
-    'food given then still comes in time',
-  ),
   choice(
     'look-room-days',
     'Days of free cells left, under which a bar is given',
     ['comb', 'd', 'season of building'],
     [2, 3, 5],
     'a bare bar is drawn in about five days, and the edge of the nest is laid in first',
-  ),
-  choice(
-    'look-open-chance',
-    'Chance that a look changes what is done, from which the hive is opened',
-    ['visits', 'share', 'cells, eggs or stores'],
-    [0.01, 0.02, 0.03],
-    'in trials a tenth lost four times as many swarms; a hundredth opened a fifth more often',
-  ),
-  choice('look-least-days', 'Days between two openings, at least', ['visits', 'd', anyVisit], [3, 4, 6], 'a hive needs rest'),
-  choice(
-    'look-most-days',
-    'Days between two openings in the season, at most',
-    ['visits', 'd', 'season of flight'],
-    [28, 35, 42],
-    'a model that nobody checks goes astray',
   ),
   choice(
     'look-cost-cells',

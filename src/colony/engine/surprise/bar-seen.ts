@@ -34,15 +34,19 @@ export function barSeenOf(today: BarExpected, body: Reading | null, day: Day, bo
   const { shares, readOn, kind, ink } = today;
   if (shares === null || kind === 'unknown' || ink === 'guessed') return null;
   const read = body === null ? null : combRead(body);
-  const { barShare, barSpread } = surpriseConstants(book);
-  const carried = readOn === null ? 0 : carriedSd(daysBetween(readOn, day), book);
-  const part = (of: readonly Content[], seen: number | null): BarPart => {
-    const expected = of.reduce((sum, content) => sum + shares[content], 0);
-    return { expected, sd: Math.hypot(barShare, expected * Math.expm1(Math.hypot(barSpread, carried))), read: seen };
-  };
+  const days = readOn === null ? 0 : daysBetween(readOn, day);
+  const share = (of: readonly Content[]): number => of.reduce((sum, content) => sum + shares[content], 0);
+  const part = (of: readonly Content[], seen: number | null): BarPart => barPartOf(share(of), shares.empty, seen, days, book);
   return {
     place: today.place,
     brood: part(broodContents, read?.brood ?? null),
     food: part(foodContents, read?.food ?? null),
   };
+}
+
+/** Empty cells of the comb may have been laid in or filled since; what they held may have been eaten or have emerged. */
+export function barPartOf(expected: number, empty: number, read: number | null, days: number, book: FigureBook): BarPart {
+  const { barShare, barSpread, barFills } = surpriseConstants(book);
+  const drifts = expected * Math.expm1(Math.hypot(barSpread, carriedSd(days, book)));
+  return { expected, read, sd: Math.hypot(barShare, drifts, empty * Math.min(1, barFills * days)) };
 }

@@ -12,8 +12,17 @@ import { inDays } from './cause.ts';
 import { named } from './named.ts';
 import type { SurpriseConstants } from './surprise-constants.ts';
 
-/** Null when it is as expected, or was not read. Expected and seen in eighths of the comb. */
-export function barSurprise(bar: BarSeen, sinceDays: number, surprise: SurpriseConstants): Surprise | null {
+/**
+ * Null when it is as expected, or was not read. Expected and seen in eighths of the comb. `movedFit`: by how much
+ * better all bars of the visit fit combs that were moved than combs that hang as they did, a logarithm; null for a
+ * bar by itself.
+ */
+export function barSurprise(
+  bar: BarSeen,
+  sinceDays: number,
+  surprise: SurpriseConstants,
+  movedFit: number | null = null,
+): Surprise | null {
   const [first] = [bar.brood, bar.food].sort((a, b) => Math.abs(barZ(b)) - Math.abs(barZ(a)));
   const part = first!;
   const z = barZ(part);
@@ -29,7 +38,7 @@ export function barSurprise(bar: BarSeen, sinceDays: number, surprise: SurpriseC
     },
     seen: eighths(part.read),
     z,
-    because: named(rivals(bar, sinceDays, surprise), surprise.leastChance),
+    because: named(rivals(bar, sinceDays, surprise, movedFit), surprise.leastChance),
   };
 }
 
@@ -44,6 +53,7 @@ function rivals(
   { brood, food }: BarSeen,
   sinceDays: number,
   surprise: SurpriseConstants,
+  movedFit: number | null,
 ): readonly { readonly cause: Cause; readonly log: number }[] {
   const { perDay, otherHand, moved } = surprise;
   const log = (onBrood: Density, onFood: Density): number => of(brood, onBrood) + of(food, onFood);
@@ -60,7 +70,10 @@ function rivals(
   const days = (rate: number): number => Math.log(inDays(rate, { sinceDays }));
   return [
     { cause: 'just chance', log: log(asUsual, asUsual) },
-    { cause: 'combs moved', log: Math.log(moved) + log(anything, anything) },
+    {
+      cause: 'combs moved',
+      log: Math.log(moved) + (movedFit === null ? log(anything, anything) : log(asUsual, asUsual) + movedFit),
+    },
     { cause: 'counted by another hand', log: Math.log(otherHand) + log(hand(surprise.handBrood), hand(surprise.handFood)) },
     { cause: 'brood dying', log: days(perDay.dying) + log(dead, asUsual) },
     { cause: 'flow started', log: days(perDay.flow) + log(asUsual, more) },

@@ -1,6 +1,6 @@
 /** A flow ended: next to nothing came in since, and the bees ate of their stores; never less than that. */
 import { type CauseRule, inDays } from './cause.ts';
-import { flowTimes, inFlower } from './cause-flow.ts';
+import { flowBeyond, flowTimes, inFlower } from './cause-flow.ts';
 import { someDaysAgo } from './queen-course.ts';
 import { between } from './scale-run.ts';
 
@@ -13,6 +13,7 @@ export const flowEnded: CauseRule = {
     flowTimes(given, left, someDaysAgo(given, stream), values, at);
     return weight;
   },
+  story: (cloud) => flowBeyond(cloud, -1),
   reads: ['honeyKg', 'built'],
 };
 

@@ -1,6 +1,6 @@
 /** A strong flow began: honey and nectar far beyond what was foreseen, and new comb. */
 import { type CauseRule, inDays } from './cause.ts';
-import { flowTimes, inFlower } from './cause-flow.ts';
+import { flowBeyond, flowTimes, inFlower } from './cause-flow.ts';
 import { someDaysAgo } from './queen-course.ts';
 import { between } from './scale-run.ts';
 
@@ -12,5 +12,6 @@ export const flowStarted: CauseRule = {
     flowTimes(given, between(given.surprise.flowTimes, stream), someDaysAgo(given, stream), values, at);
     return weight;
   },
+  story: (cloud) => flowBeyond(cloud, 1),
   reads: ['honeyKg', 'built'],
 };

@@ -3,10 +3,12 @@
  * particle had is put in place of another. What it had is its season, its bees and its flow as they stand on the
  * visit's day; that bees and season were a little less some days ago is left out.
  */
-import { adultsOfParticle, part } from '../particle.ts';
+import { type Cloud, meanOf } from '../../../numbers/particle-filter.ts';
+import { eightOfTen } from '../../split-contents.ts';
+import { adultsOfParticle, part, particleSize } from '../particle.ts';
 import { shareOn } from '../laying.ts';
 import { freeCells } from '../room.ts';
-import type { Given } from './cause.ts';
+import type { Given, Told } from './cause.ts';
 
 /** Multiplies the income of the last days by so much and leaves the flow there; comb is built where more came. */
 export function flowTimes(given: Given, times: number, ago: number, values: Float64Array, at: number): void {
@@ -34,4 +36,12 @@ function build({ engine: { room } }: Given, ago: number, bees: number, season: n
 export function inFlower({ engine, day }: Given, values: Float64Array, at: number): number {
   const share = shareOn(engine, day, values, at);
   return Math.log(Math.max(0, share - engine.stores.leastShare) / (1 - engine.stores.leastShare));
+}
+
+/** Particles of which the flow lies as far from the cloud's middle as one of ten does, on the side of that sign. */
+export function flowBeyond(cloud: Cloud, sign: 1 | -1): Told {
+  const flowOf = (values: Float64Array, at: number): number => values[at + part.flow]!;
+  const mean = meanOf(cloud, particleSize, flowOf);
+  const sd = Math.sqrt(meanOf(cloud, particleSize, (values, at) => (flowOf(values, at) - mean) ** 2));
+  return (values, at) => sign * (flowOf(values, at) - mean) > eightOfTen * sd;
 }

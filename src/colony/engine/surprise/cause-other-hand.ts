@@ -1,6 +1,6 @@
 /**
  * Counted by another hand, or in another manner: nothing befell the colony, but nothing is known any more of how
- * what was read stands to what is there, beyond how observers differ. Eggs, cells and the queen do not depend on
+ * what was read stands to what is there, beyond how observers and manners of counting differ. Eggs, cells and the queen do not depend on
  * it; brood sealed and open is one reading of eighths, so that both are off alike.
  */
 import { nextNormal } from '../../../numbers/streams.ts';
@@ -10,8 +10,9 @@ import type { CauseRule } from './cause.ts';
 export const otherHand: CauseRule = {
   cause: 'counted by another hand',
   prior: ({ surprise }) => surprise.otherHand,
-  change: ({ engine }, values, at, stream) => {
-    const { middle, spread } = engine.eyes;
+  change: ({ engine, surprise }, values, at, stream) => {
+    const { middle } = engine.eyes;
+    const spread = engine.eyes.spread.map((sd) => sd * surprise.handTimes);
     const alike = nextNormal(stream);
     eyes.forEach((name, i) => {
       const isBrood = /^(sealed|open)/.test(name);

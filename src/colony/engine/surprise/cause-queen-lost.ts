@@ -13,7 +13,7 @@ export const queenLost: CauseRule = {
     return 0;
   },
   reads: ['open', 'sealed', 'brood', 'cells', 'queen'],
-  happened: (values, at, sinceDays) => after.includes(values[at + part.queen]!) && values[at + part.queenDays]! < sinceDays,
+  story: (_, sinceDays) => (values, at) => after.includes(values[at + part.queen]!) && values[at + part.queenDays]! < sinceDays,
 };
 
 const after: readonly number[] = [stateIndex.orphaned, stateIndex['emergency cells open']];

@@ -18,7 +18,7 @@ export const superseded: CauseRule = {
     return 0;
   },
   reads: ['open', 'sealed', 'brood', 'cells', 'queen'],
-  happened: (values, at) => under.includes(values[at + part.queen]!),
+  story: () => (values, at) => under.includes(values[at + part.queen]!),
 };
 
 const under: readonly number[] = [

@@ -25,13 +25,21 @@ export const swarmed: CauseRule = {
     return weight;
   },
   reads: ['bees', 'bars', 'open', 'sealed', 'honeyKg', 'brood', 'cells', 'queen'],
-  happened: (values, at, sinceDays) => values[at + part.queen] === stateIndex.swarmed && values[at + part.queenDays]! < sinceDays,
+  story: (_, sinceDays) => (values, at) =>
+    values[at + part.queen] === stateIndex.swarmed && values[at + part.queenDays]! < sinceDays,
 };
 
 function urgeOf({ engine, day }: Given, values: Float64Array, at: number): number {
   const share = shareOn(engine, day, values, at);
   const bees = adultsOfParticle(values, at);
-  return swarmUrge(engine, share, bees, eggsOn(engine, share, bees, values, at), freeCells(engine, values, at));
+  return swarmUrge(
+    engine,
+    share,
+    bees,
+    eggsOn(engine, share, bees, values, at),
+    freeCells(engine, values, at),
+    values[at + part.comb]!,
+  );
 }
 
 /** Bees fly off; those that were still in their cells on that day are there. */

@@ -4,6 +4,7 @@
  * is the particle left as it is.
  */
 import type { Cause } from '../../foreseen.ts';
+import type { Cloud } from '../../../numbers/particle-filter.ts';
 import type { Stream } from '../../../numbers/streams.ts';
 import type { EngineConstants } from '../constants.ts';
 import type { SeenKind } from '../seen/list.ts';
@@ -24,9 +25,12 @@ export interface CauseRule {
   readonly change: (given: Given, values: Float64Array, at: number, stream: Stream) => number;
   /** Kinds that it touches; 'pattern' for what single bars hold. */
   readonly reads: readonly (SeenKind | 'pattern')[];
-  /** Where the model itself holds such a thing: it befell this particle since the last visit. */
-  readonly happened?: (values: Float64Array, at: number, sinceDays: number) => boolean;
+  /** Where the model itself holds such a thing: tells of a particle of the cloud whether it befell it since the last visit. */
+  readonly story?: (cloud: Cloud, sinceDays: number) => Told;
 }
+
+/** True of a particle of which the model tells it. */
+export type Told = (values: Float64Array, at: number) => boolean;
 
 export interface Given {
   readonly engine: EngineConstants;

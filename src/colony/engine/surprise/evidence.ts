@@ -36,16 +36,18 @@ export function rivalsOf(setup: EngineSetup, cloud: Cloud, seen: Seen, given: Gi
   const quiet = thinned(isTold ? cloud : without(cloud, stories.of, stories.quiet), given.surprise.particles);
   const density = densityOf(setup, seen);
   const pattern = patternLogDensity(given.bars, false, given.surprise.outliers);
-  const priors = causeRules.map((rule, i) => Math.max(rule.prior(given), isTold ? 0 : stories.shares[i]!));
-  const nothing = priors.reduce((sum, prior) => sum + Math.log1p(-Math.min(mostPrior, prior)), 0);
-  const stays = evidenceOf(quiet, density, () => 0);
-  const causes = causeRules.map((rule, i): Rival => {
+  const tried = causeRules.map((rule, i) => {
     const stream = newStream(seed, purpose + i, 0, cloud.day);
-    const change: Change = (values, at, particle) =>
-      rule.change(given, values, at, setStream(stream, seed, purpose + i, particle, cloud.day));
+    const { likely, fit } = evidenceOf(quiet, density, (values, at, particle) =>
+      rule.change(given, values, at, setStream(stream, seed, purpose + i, particle, cloud.day)),
+    );
+    const prior = likely === 0 ? 0 : Math.min(mostPrior, Math.max(rule.prior(given) * likely, isTold ? 0 : stories.shares[i]!));
     const bars = rule.cause === 'combs moved' ? patternLogDensity(given.bars, true, given.surprise.outliers) : pattern;
-    return { cause: rule.cause, rule, log: Math.log(priors[i]!) + evidenceOf(quiet, density, change) + bars };
+    return { rule, prior, log: Math.log(prior) + fit + bars };
   });
+  const nothing = tried.reduce((sum, { prior }) => sum + Math.log1p(-prior), 0);
+  const stays = evidenceOf(quiet, density, () => 0).fit;
+  const causes = tried.map(({ rule, log }): Rival => ({ cause: rule.cause, rule, log }));
   return [{ cause: 'just chance', rule: null, log: nothing + stays + pattern }, ...causes];
 }
 
@@ -55,16 +57,22 @@ const mostPrior = 0.99;
 type Change = (values: Float64Array, at: number, particle: number) => number;
 type Density = (values: Float64Array, at: number) => number;
 
-/** Log mean density of particles changed one by one; the cloud is left as it was. */
-function evidenceOf(cloud: Cloud, density: Density, change: Change): number {
+/**
+ * Particles changed one by one; the cloud is left as it was. `likely`: how likely the change was for them on the
+ * mean, 0 where it cannot have been; `fit`: log mean density of those changed, each by how likely it was for it.
+ */
+function evidenceOf(cloud: Cloud, density: Density, change: Change): { readonly likely: number; readonly fit: number } {
   const one = new Float64Array(particleSize);
-  const logs = cloud.logShares.map((share, particle) => {
-    if (share === -Infinity) return -Infinity;
+  const weights = new Float64Array(cloud.count).fill(-Infinity);
+  const logs = new Float64Array(cloud.count).fill(-Infinity);
+  cloud.logShares.forEach((share, particle) => {
+    if (share === -Infinity) return;
     one.set(cloud.values.subarray(particle * particleSize, (particle + 1) * particleSize));
-    const weight = change(one, 0, particle);
-    return weight === -Infinity ? -Infinity : share + weight + density(one, 0);
+    weights[particle] = share + change(one, 0, particle);
+    if (weights[particle] > -Infinity) logs[particle] = weights[particle] + density(one, 0);
   });
-  return logSum(logs);
+  const likely = logSum(weights);
+  return { likely: Math.exp(likely), fit: likely === -Infinity ? -Infinity : logSum(logs) - likely };
 }
 
 function densityOf({ model, constants }: EngineSetup, seen: Seen): Density {
@@ -85,8 +93,9 @@ interface Stories {
 }
 
 function storiesOf(cloud: Cloud, sinceDays: number): Stories {
+  const told = causeRules.map((rule) => rule.story?.(cloud, sinceDays) ?? null);
   const of = Int32Array.from({ length: cloud.count }, (_, particle) =>
-    causeRules.findIndex((rule) => rule.happened?.(cloud.values, particle * particleSize, sinceDays) === true),
+    told.findIndex((isSo) => isSo?.(cloud.values, particle * particleSize) === true),
   );
   const share = (cause: number): number =>
     of.reduce((sum, story, particle) => sum + (story === cause ? Math.exp(cloud.logShares[particle]!) : 0), 0);

@@ -30,6 +30,10 @@ export interface SurpriseConstants {
   /** Of one comb: how a reading errs, as a share, and how contents differ from what is expected. */
   readonly barShare: number;
   readonly barSpread: number;
+  /** Of its empty cells, the share that may be filled in a day. */
+  readonly barFills: number;
+  /** How many times more another manner of counting differs than another careful eye. */
+  readonly handTimes: number;
   /** How observers differ in brood and in food, of the logarithm. */
   readonly handBrood: number;
   readonly handFood: number;
@@ -63,8 +67,10 @@ export function surpriseConstants(book: FigureBook): SurpriseConstants {
     slimDays: Math.round(of('swarm-shortening') + 1 / of('queen-chain-swarm-leaves')),
     barShare: of('surprise-bar-eighths') / eighthsInWhole,
     barSpread: of('surprise-bar-spread'),
-    handBrood: of('engine-capped-scale-spread'),
-    handFood: of('engine-honey-scale-spread'),
+    barFills: of('surprise-bar-fills'),
+    handTimes: of('surprise-other-hand-times'),
+    handBrood: of('surprise-other-hand-times') * of('engine-capped-scale-spread'),
+    handFood: of('surprise-other-hand-times') * of('engine-honey-scale-spread'),
     outliers: of('engine-outlier-share'),
   };
 }
