@@ -22,8 +22,8 @@ const naming = [
     'surprise-least-sd',
     'Standard deviations from what was foreseen, from which it is called a surprise',
     ['visits', 'sd', 'one thing of one visit'],
-    [1.6, 1.8, 2.6],
-    'one number of fourteen lies so far off by chance alone; more would hide a swarm in a wide forecast',
+    [1.3, 1.6, 2.6],
+    'one number of nine lies so far off by chance alone, and is told so; more would hide a swarm in a wide forecast',
   ),
   choice(
     'surprise-least-chance',

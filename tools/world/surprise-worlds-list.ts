@@ -47,18 +47,23 @@ export const surpriseWorlds: Readonly<Record<Befalling, SurpriseWorld>> = {
       society.summer.forEach((bees, age) => (society.summer[age] = bees * live));
     },
   }),
-  // Poor days until the last visit but one, then the finest of the year.
+  // Poor days until the last visit but one, at which honey is taken too early; then the finest of the year, and honeydew.
   'flow started': world('flow started', '2013-06-04', {
     everyDays: 12,
     visits: 5,
-    sky: (sky, toLast) => (toLast < 12 ? fine(sky) : toLast < 30 ? poor(sky) : sky),
+    daysBefore: 12,
+    happens: (_, society) => honeydew(society, 14),
+    sky: (sky, toLast) => (toLast < 12 ? fine(sky) : toLast < 36 ? poor(sky) : sky),
+    harvest: 0.5,
   }),
-  // Fine days, the honey taken, then rain.
+  // Fine days with honeydew, the honey taken, then rain.
   'flow ended': world('flow ended', '2013-06-13', {
     everyDays: 14,
     visits: 5,
+    daysBefore: 34,
+    happens: (_, society) => honeydew(society, 18),
     sky: (sky, toLast) => (toLast < 14 ? poor(sky) : toLast < 34 ? fine(sky) : sky),
-    harvest: 0.8,
+    harvest: 0.84,
   }),
   'counted by another hand': world('another hand', '2013-06-20', {
     lastEye: { bees: -0.7, brood: -1, food: -0.8, scatter: 0.1 },
@@ -84,6 +89,11 @@ export const surpriseWorlds: Readonly<Record<Befalling, SurpriseWorld>> = {
     },
   }),
 };
+
+/** More than this world's flowers give: it comes in as fast as bees carry it, for so many kilograms. */
+function honeydew(society: Society, kg: number): void {
+  society.fedGrams += kg * 1000;
+}
 
 function hangCells(society: Society, luck: Chance, many: number, [from, to]: readonly [number, number]): void {
   const combs = fromHeart(society).slice(0, 5);
