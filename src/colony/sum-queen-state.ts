@@ -69,7 +69,8 @@ export const queenStateSum = sum({
     'nextTellingDay: first harmless day on which a look is expected to lessen the doubt whether she lays, one is to come, she ' +
     'is spent or there is no hope by queen-state-telling-gain nats, and by queen-state-telling-share of the most in ' +
     'queen-state-horizon-days; null when none does. harmfulDays: chance of a virgin, a queen laying for less than ' +
-    'new-laying-rest-days, or one in her cage at least queen-state-harm-chance. Northern seasons',
+    'new-laying-rest-days, or one in her cage together at least queen-state-harm-chance; why: the likeliest, and each that is ' +
+    'likely enough alone. Northern seasons',
   fields: [
     { kind: 'records', name: 'days', of: noteFields, most: mostNotes, about: 'notes, one record a day or more, in any order' },
     { kind: 'day', name: 'on', about: 'day for which the answer is wanted' },

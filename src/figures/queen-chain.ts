@@ -298,8 +298,8 @@ const answers = [
     'queen-state-crowding',
     'Swarm urge of a colony of unknown strength in the swarm season, of a crowded one',
     ['swarms', 'share', 'nothing known of bees and room'],
-    [0.1, 0.3, 1],
-    'most keepers give room in time; one colony of three is crowded at a time',
+    [0.1, 0.2, 0.5],
+    'with it some 45 of 100 kept colonies begin swarm cells in a season; most keepers give room in time',
   ),
   choice(
     'queen-state-telling-gain',

@@ -86,7 +86,8 @@ function swarmMoves(name: ChainStateName, stays: Move, book: FigureBook): readon
     case 'swarmed':
     case 'emergency cells sealed':
     case 'virgin':
-      return [{ to: 'virgin', weight: value(book, 'queen-chain-after-swarm-share') }];
+      // An after-swarm, on one of the few days on which it can leave.
+      return [{ to: 'virgin', weight: early * value(book, 'queen-chain-after-swarm-share') }];
     default:
       return [stays];
   }

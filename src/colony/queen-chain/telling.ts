@@ -43,7 +43,7 @@ export function lookAhead(model: QueenModel, belief: Belief, on: Day, looked: bo
   return { nextTellingDay: telling?.day ?? null, harmfulDays: harmWhys.flatMap((why) => windowsOf(days, why)) };
 }
 
-/** Chances of each reason to leave the hive shut, where it is large enough. */
+/** Reasons to leave the hive shut, where they are likely enough together. */
 function harmsOf({ chain, book }: QueenModel, belief: Belief): readonly HarmWhy[] {
   const rest = value(book, 'new-laying-rest-days');
   const chance: Record<HarmWhy, number> = { virgin: 0, 'new queen laying': 0, introduced: 0 };
@@ -52,7 +52,12 @@ function harmsOf({ chain, book }: QueenModel, belief: Belief): readonly HarmWhy[
     if (state === stateIndex['new queen laying'] && daysIn < rest) chance['new queen laying'] += part;
     if (state === stateIndex.introduced) chance.introduced += part;
   });
-  return harmWhys.filter((why) => chance[why] >= value(book, 'queen-state-harm-chance'));
+  // A virgin or already a beginner: together they make the day a bad one, and it bears the name of the likeliest.
+  const least = value(book, 'queen-state-harm-chance');
+  const together = harmWhys.reduce((sum, why) => sum + chance[why], 0);
+  if (together < least) return [];
+  const most = Math.max(...harmWhys.map((why) => chance[why]));
+  return harmWhys.filter((why) => chance[why] >= Math.min(least, most));
 }
 
 function windowsOf(days: readonly { readonly day: Day; readonly harms: readonly HarmWhy[] }[], why: HarmWhy): readonly Harm[] {
