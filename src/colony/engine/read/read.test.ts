@@ -187,7 +187,7 @@ test('E106 the bars of the bay are the room there is, from the day on which its 
   near(comb?.built, combCells);
 });
 
-test('E107 a count that no colony can have, no number, a visit before the colony or out of order: refused with its field, the rest stands', () => {
+test('E107 what cannot be (counts, numbers, visits before the colony or out of order) is refused with its field, the rest stands', () => {
   const first = dayNumber(start);
   const visited = (day: number, seen: Visited['seen']): Visited => ({ day, visit: `visit-${day}`, seen });
   const rows = [
