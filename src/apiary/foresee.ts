@@ -3,9 +3,12 @@
  * of them, and from what was kept of it, so that a new visit costs one step.
  */
 import type { Apiary } from '../apiary.ts';
-import type { Foreseen, Look } from '../colony/foreseen.ts';
+import type { Foreseen } from '../colony/foreseen.ts';
 import { type KeptColony, liveColony } from '../colony/engine/live-colony.ts';
+import { lookConstants } from '../colony/engine/look/look-constants.ts';
+import { lookOf } from '../colony/engine/look/look-of.ts';
 import type { Colony } from '../colony/state.ts';
+import { viewOf } from '../colony/view-of.ts';
 import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
 import type { Issue } from '../numbers/result.ts';
@@ -25,8 +28,15 @@ export interface ForeseenColony {
 
 /** Null for a colony that is not known or has ended by that day. */
 export function foreseeColony(apiary: Apiary, colony: Id, day: Day, kept: KeptColony | null = null): ForeseenColony | null {
+  const { state, book } = apiary;
   if (!isLiving(apiary, colony, day)) return null;
-  return liveColony(apiary.state, colony, day, apiary.book, kept, { daysIssued: forecastDays, lookOf: noLook });
+  const { bars, entrance, visits } = viewOf(state, colony, day, book, undefined, 0);
+  const lastOpened = visits.findLast((visit) => visit.kind !== 'glance')?.day ?? null;
+  const context = { day, lastOpened, nest: { bars, entrance }, look: lookConstants(book) };
+  return liveColony(state, colony, day, book, kept, {
+    daysIssued: forecastDays,
+    lookOf: ({ clouds }, setup) => lookOf(setup.constants, clouds, context),
+  });
 }
 
 /** All living colonies of the yard, or those that are meant, by id. */
@@ -51,8 +61,4 @@ export function toldOf(foreseen: ReadonlyMap<Id, ForeseenColony>): ReadonlyMap<I
 function isLiving({ state }: Apiary, id: Id, day: Day): boolean {
   const colony = state.colonies.get(id);
   return colony !== undefined && (colony.ended === null || colony.ended.day > day);
-}
-
-function noLook(): Look {
-  return { changesAct: 0, questions: [], openOn: null, harms: false };
 }

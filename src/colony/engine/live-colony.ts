@@ -26,6 +26,7 @@ import {
   keep,
   type Kept,
   type Left,
+  type Seen,
   meet,
   unkeep,
   type Visited,
@@ -118,19 +119,30 @@ function liveThrough(run: Run, kept: KeptColony | null): Through {
   let surprises = kept?.surprises ?? [];
   const behind = [...(kept?.behind ?? [])];
   const from = left.visits;
-  for (const visited of visits.slice(from)) {
+  const telling = visits.findLastIndex(({ seen }) => isOpened(seen));
+  const thin = value(records.book, 'engine-line-particles');
+  visits.slice(from).forEach((visited, i) => {
     behind.push(...between(run, left, visited.day));
     const since = left.visits === 0 ? null : left.cloud.day;
-    const next = meet(setup, left, visited, crowd, seed);
-    behind.push(beliefOn(c, next.met.before, 'before the visit'), beliefOn(c, next.met.after, 'after the visit'));
+    const { left: next, met } = meet(setup, left, visited, crowd, seed);
+    behind.push(
+      beliefOn(c, thinned(met.before, thin), 'before the visit'),
+      beliefOn(c, thinned(met.after, thin), 'after the visit'),
+    );
     // A first visit cannot surprise: nothing was known that it could contradict.
-    surprises =
-      since === null
-        ? []
-        : surprisesOf(setup, next.met.before, visited.seen, surpriseContextOf(records, visited, visited.day - since), seed);
-    left = next.left;
-  }
+    if (from + i === telling)
+      surprises =
+        since === null
+          ? []
+          : surprisesOf(setup, met.before, visited.seen, surpriseContextOf(records, visited, visited.day - since), seed);
+    left = next;
+  });
   return { left, behind: recent(run, behind), surprises, from };
+}
+
+/** Somebody looked inside: a look from outside leaves the surprises of the last opening as they are. */
+function isOpened({ pollen: _, flight: __, ...inside }: Seen): boolean {
+  return Object.keys(inside).length > 0;
 }
 
 /** The line up to the day itself; between visits only so far back as it is drawn finely. */
