@@ -2,6 +2,7 @@
  * Views for the tests of this room: a sound colony of May that each test changes in the part it is about,
  * and views put together by dice for the properties. Nothing outside tests uses it.
  */
+import type { Foreseen, Look, Question } from '../colony/foreseen.ts';
 import { type Sign, signs } from '../colony/signs.ts';
 import type { BarView, CellsReading, ColonyView, QueenReading, Total, TotalName, VisitSummary } from '../colony/view.ts';
 import { printedBook } from '../figures/book.ts';
@@ -202,6 +203,7 @@ export function rolledFacts(roll: Roll): Facts {
     events: rolledEvents(dice),
     queenSince: maybe(window),
     totals: { adults: total(some(15_000)), honeyKg: total(some(8)) },
+    foreseen: maybe(() => foreseenLook(day, rolledLook(day, dice))),
   });
   const weather = maybe(() => weatherOf(one(null, 4, 12), one(null, 8, 13, 24), day));
   const authority = one(null, { name: 'the county inspector', phone: 'entered by the keeper' });
@@ -224,6 +226,21 @@ function diceOf(roll: Roll, day: Day): Dice {
       const likely = low + roll(scale);
       return range(low, likely, likely + roll(scale));
     },
+  };
+}
+
+/** What the model tells, of which advice reads the look alone. */
+export function foreseenLook(day: Day, look: Look): Foreseen {
+  return { day, look } as Foreseen;
+}
+
+function rolledLook(day: Day, { roll, one, maybe }: Dice): Look {
+  const asks = one<readonly Question[]>([], ['cells'], ['room'], ['stores', 'cells'], ['eggs', 'room']);
+  return {
+    changesAct: roll(11) / 10,
+    questions: asks.map((ask) => ({ ask, chance: roll(11) / 10, places: one([], [4], [3, 7]) })),
+    openOn: maybe(() => addDays(day, roll(30))),
+    harms: roll(4) === 0,
   };
 }
 

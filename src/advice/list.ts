@@ -11,6 +11,7 @@ import { askSign, stopSign } from './rule-signs.ts';
 import { storesLow } from './rule-stores-low.ts';
 import { temper } from './rule-temper.ts';
 import { visitDue } from './rule-visit-due.ts';
+import { worthALook } from './rule-worth-a-look.ts';
 
 export const rules: readonly Rule[] = [
   stopSign,
@@ -23,6 +24,7 @@ export const rules: readonly Rule[] = [
   noEggs,
   newSwarm,
   visitDue,
+  worthALook,
   temper,
   poorPattern,
 ];

@@ -105,10 +105,19 @@ export function fitMinutes(stops: readonly Stop[], minutes: number, book: Figure
 /** Minutes a stop takes today; 0 when nothing is done there today. */
 export function minutesOf(stop: Stop, book: FigureBook): number {
   if (stop.first === null || (stop.turnsUp !== null && stop.verb !== 'leave shut')) return 0;
-  if (stop.verb === 'open') return value(book, 'visit-minutes');
+  if (stop.verb === 'open') return fewBars(stop, book) ?? value(book, 'visit-minutes');
   if (stop.verb === 'glance') return value(book, 'glance-minutes');
   const all = [stop.first, ...stop.more];
   return all.some((advice) => handsOn.includes(advice.act)) ? value(book, 'no-visit-minutes') : 0;
+}
+
+/** Where the only reason to open names the bars that tell, the rest stays shut; null for a whole visit. */
+function fewBars({ first, more }: Stop, book: FigureBook): number | null {
+  const opens = [first, ...more].filter((advice) => advice?.verb === 'open');
+  const [only] = opens;
+  if (opens.length !== 1 || only?.rule !== 'worth-a-look' || only.places.length === 0) return null;
+  const takes = value(book, 'look-hive-minutes') + only.places.length * value(book, 'look-bar-minutes');
+  return Math.min(takes, value(book, 'visit-minutes'));
 }
 
 /** Acts that take minutes at the hive although it stays shut. */

@@ -10,6 +10,7 @@ import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, figureRange, fromEntries, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
+import { lookToday } from './rule-worth-a-look.ts';
 import { inSwarmSeason, inVisitSeason, isVisitMonth, winterBetween } from './season.ts';
 import { lastEvent, lastOpening, outsideHarm, soon } from './view-facts.ts';
 import { weights } from './weights.ts';
@@ -59,6 +60,8 @@ function usual(facts: Facts): Advice | null {
   const days = rangeOf(book, key);
   const usually = windowOf(addDays(last.day, days.likely), addDays(last.day, days.high));
   if (winterBetween(last.day, view.day, facts.latitude, book)) return firstOfYear(facts, last);
+  // Where the model has spoken, it says when a look is worth it.
+  if (lookToday(facts) !== null) return null;
   if (!isVisitMonth(usually.latest, facts.latitude, book)) return null;
   const found = due(facts, usually);
   if (found === null) return null;

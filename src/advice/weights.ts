@@ -23,9 +23,11 @@ export const weights = {
   feedSwarm: 0.54,
   holdBar: 0.5,
   visitDue: 0.48,
+  worthALook: 0.46,
   requeenForTemper: 0.44,
   poorPattern: 0.4,
   temperOnce: 0.3,
   waitForEggs: 0.28,
+  notWorthALook: 0.25,
   justOpened: 0.2,
 } as const;

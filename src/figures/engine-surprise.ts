@@ -231,6 +231,13 @@ const looking = [
     'swarm cells hang at edges and holes; where the nest ends there are more of these',
   ),
   choice(
+    'look-glance-chance',
+    'Chance that the queen is short of cells, from which the end of the nest is glanced at',
+    ['comb', 'share', 'nothing else to open for'],
+    [0.2, 0.3, 0.5],
+    'a glance costs five minutes and lifts no brood',
+  ),
+  choice(
     'look-hive-minutes',
     'Minutes around a look, whatever is lifted',
     ['visits', 'min', 'lighting up, lid, closing, notes'],
