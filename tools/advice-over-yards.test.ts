@@ -10,6 +10,7 @@ import { advise } from '../src/advice/advise.ts';
 import { rules } from '../src/advice/list.ts';
 import { clash } from '../src/advice/weigh.ts';
 import { demoDay, pictureOf, readJournal } from '../src/apiary.ts';
+import { foreseeAll, toldOf } from '../src/apiary/foresee.ts';
 import { isFigureKey } from '../src/figures/book.ts';
 import type { Entry } from '../src/journal/entry.ts';
 import { readLines } from '../src/journal/lines.ts';
@@ -66,7 +67,9 @@ const advised: readonly Advised[] = [...yards, demo].flatMap(({ entries, days })
   const ids = new Set(entries.map((entry) => entry.id));
   return days.flatMap((day) => {
     const apiary = readJournal(entries, day);
-    const picture = pictureOf(apiary, day);
+    // The model speaks on one day: it lives every colony through, which takes its seconds.
+    const told = day === demoDay ? toldOf(foreseeAll(apiary, day)) : undefined;
+    const picture = pictureOf(apiary, day, undefined, told);
     const authority = apiary.state.contacts.get('authority') ?? null;
     const rest = { book: apiary.book, weather: picture.weather, latitude: picture.yard?.latitude ?? null, authority };
     return picture.colonies.map((view) => {
