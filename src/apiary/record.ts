@@ -94,14 +94,16 @@ function metBy(apiary: Apiary, colony: Id): Met {
   return { pairs, kinds, waiting };
 }
 
-/** Whole counts by whoever reads most, by day. */
+/** Whole counts by whoever reads most, by day; next to nothing is no count, only known to be little. */
 function countsOf({ state, book }: Apiary, colony: Id): readonly Counted[] {
+  const few = value(book, 'engine-least-count');
+  const least = { bees: few, sealed: few, honeyKg: value(book, 'engine-least-honey') };
   const { visits } = visitedOf(recordBook(state, colony, forever, book));
   return visits.map(({ day, seen }) => {
     const counts: Partial<Record<RecordQuantity, number>> = {};
     for (const what of recordQuantities) {
       const count = seen[what];
-      if (count === undefined || count.count <= 0 || count.atLeast === true || count.hand === 1) continue;
+      if (count === undefined || count.count < least[what] || count.atLeast === true || count.hand === 1) continue;
       if ((count.share ?? 1) === 1) counts[what] = count.count;
     }
     return { day: dayFromNumber(day), counts };
@@ -134,8 +136,9 @@ function pairOf(
   };
   const shown: RecordMethod = ways.blend === null ? 'engine' : 'blend';
   const range = ways[shown];
-  if (range === null) return null;
   const lastTime = ways['as last time']?.likely ?? null;
+  // Without a last time there is nothing to be better than: a first count is not scored.
+  if (range === null || lastTime === null) return null;
   return {
     what,
     horizonDays: horizon.days,
