@@ -71,7 +71,7 @@ test('E68 an undivided colony goes on as it was: as many eggs on the next day as
   close(rows[1]!.eggs - (4500 * 2) / 3, 1749.3, 25);
 });
 
-test('E69 the lowest day and the recovery are those of the rows, and later first eggs never leave more bees', () => {
+test('E68 the lowest day and the recovery are those of the rows, and later first eggs never leave more bees', () => {
   const rows = [5, 4, 3, 4, 5, 6].map((bees, i) => ({ day: `2025-05-1${i}`, bees, eggs: 0, larvae: 0, sealed: 0 }));
   assert.deepEqual(storyOf(rows), { lowestBees: 3, lowestOn: '2025-05-12', recoversOn: '2025-05-14' });
   const input = { on: '2025-05-15', bees: 30000, eggs: 4500, larvae: 8000, sealed: 16000 };
@@ -91,7 +91,7 @@ test('E69 the lowest day and the recovery are those of the rows, and later first
   }
 });
 
-test('E69 a half without eggs and larvae cannot raise a queen, and is told so', () => {
+test('E68 a half without eggs and larvae cannot raise a queen, and is told so', () => {
   const result = runSum(
     'split',
     {

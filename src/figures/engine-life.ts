@@ -54,6 +54,13 @@ const stores = [
     'a bloom lasts one to three weeks, bad weather some days',
   ),
   choice(
+    'engine-bee-eats',
+    'Honey that a bee of the colony eats in a day',
+    ['food', 'mg/d', 'what rearing takes is apart'],
+    [2, 3, 4.5],
+    'colonies on scales and the law of cluster mass give 35 to 60 g a winter day for some 17 thousand bees; 4.2 to 6.7 mg were measured in a warm place',
+  ),
+  choice(
     'engine-hungry-honey',
     'Honey below which bees starve',
     ['food', 'kg', any],
@@ -67,7 +74,13 @@ const stores = [
     [0.1, 0.25, 0.5],
     'a starving colony is dead within a week or two',
   ),
-  choice('engine-start-honey', 'Honey of a colony, before it was first read', ['food', 'kg', any], [2, 6, 18], 'any season'),
+  choice(
+    'engine-start-honey',
+    'Honey of a colony, before it was first read',
+    ['food', 'kg', any],
+    [2, 6, 18],
+    'from a swarm of two weeks to a full trough: nobody has looked',
+  ),
   choice(
     'engine-start-honey-spread',
     'How colonies differ in honey before they were first read',
@@ -75,7 +88,13 @@ const stores = [
     [0.7, 0.9, 1.1],
     'a factor of three either way',
   ),
-  choice('engine-start-bread', 'Bee bread of a colony, before it was read', ['food', 'kg', any], [0.2, 0.6, 1.5], 'any season'),
+  choice(
+    'engine-start-bread',
+    'Bee bread of a colony, before it was read',
+    ['food', 'kg', any],
+    [0.2, 0.6, 1.5],
+    'one to five combs with some bee bread; it matters little beside honey',
+  ),
   choice(
     'engine-bread-most',
     'Bee bread beyond which a colony stores no more',
@@ -146,7 +165,21 @@ const queens = [
     'Bees at which the urge to swarm is what its figure says',
     ['swarms', 'bees', 'bees as counted'],
     [10000, 15000, 25000],
-    'a full-sized colony; smaller ones swarm less, larger ones more',
+    'a full-sized colony; smaller ones swarm less; what more bees add is told by how they cover their comb',
+  ),
+  choice(
+    'engine-swarm-season',
+    'Power of the season of laying that the urge to swarm follows',
+    ['swarms', 'power', any],
+    [2, 4, 6],
+    'nine of ten swarms of temperate places leave between late April and mid July, a season far narrower than that of brood',
+  ),
+  choice(
+    'engine-swarm-cover',
+    'Share of their comb that bees cover when the urge to swarm is what its figure says',
+    ['swarms', 'share', 'bees as counted'],
+    [0.6, 0.75, 0.9],
+    'bees that fill their combs to three quarters are a crowd to the eye; spread over more comb they are not',
   ),
   choice(
     'engine-crowded-urge',
@@ -304,6 +337,20 @@ const telling = [
     ['visits', 'share', 'all colonies'],
     [0.3, 0.5, 1],
     'common for particle filters',
+  ),
+  choice(
+    'engine-part-least',
+    'Effective share of the particles below which a visit is taken in by parts',
+    ['visits', 'share', 'all colonies'],
+    [0.1, 0.3, 0.5],
+    'many channels at once leave ten of a thousand; in parts each step leaves some hundred apart',
+  ),
+  choice(
+    'engine-stir-kept',
+    'Of each particle’s way from the mean, what stays when the cloud was drawn anew and is stirred',
+    ['visits', 'share', 'all colonies'],
+    [0.8, 0.85, 0.95],
+    'mean and spread stay as they were; with 0.95 and above the ranges of made-up colonies were too narrow',
   ),
   choice(
     'engine-horizon-days',

@@ -6,7 +6,6 @@ import { developmentFigures } from './development.ts';
 import { engineFigures } from './engine.ts';
 import { engineLifeFigures } from './engine-life.ts';
 import { engineOutsideFigures } from './engine-outside.ts';
-import { engineOutsideFigures } from './engine-outside.ts';
 import { engineSurpriseFigures } from './engine-surprise.ts';
 import { estimateFigures } from './estimate.ts';
 import { foodFigures } from './food.ts';
@@ -33,7 +32,6 @@ export const figures = [
   ...visitingFigures,
   ...engineFigures,
   ...engineLifeFigures,
-  ...engineOutsideFigures,
   ...engineOutsideFigures,
   ...engineSurpriseFigures,
   ...queenChainFigures,

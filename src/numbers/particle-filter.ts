@@ -36,6 +36,15 @@ export interface Setup<Constants, Seens extends object> {
   readonly constants: Constants;
   /** Resamples when the effective number falls below this share of the cloud; 1 is: at every visit. */
   readonly resampleBelow: number;
+  /**
+   * Where what was seen would leave less than this share of the cloud effective, it is taken in by parts, and the
+   * cloud is drawn anew and stirred after each: progressive correction (C. Musso, N. Oudjane, F. Le Gland 2001).
+   * `stir` moves copies apart without changing what the cloud says; it is called whenever the cloud was drawn anew.
+   */
+  readonly byParts?: {
+    readonly leastShare: number;
+    readonly stir: (constants: Constants, cloud: Cloud, part: number, seed: number) => Cloud;
+  };
 }
 
 export interface Cloud {
@@ -76,32 +85,113 @@ export function step<C, S extends object>(
   seed: number,
 ): { readonly state: Cloud; readonly info: StepInfo } {
   assert(Number.isInteger(data.day) && data.day >= cloud.day, `a day from ${cloud.day} on, not ${data.day}`);
-  const { model, constants } = setup;
+  const kinds = seenKinds(setup.model, data);
+  const moved = moveOn(setup, cloud, data.day, seed);
+  const found = takeIn(setup, moved, kinds, data, seed);
+  // Nothing explains what was seen: the cloud keeps its shares, and says so.
+  const state = found.logEvidence === -Infinity ? { ...moved, logShares: cloud.logShares } : found.state;
+  learn(setup, state, data, kinds, seed);
+  const { logEvidence, effective, resampled } = found;
+  const ancestors = new Set(state.roots).size;
+  return { state, info: { logEvidence: kinds.length === 0 ? 0 : logEvidence, effective, ancestors, resampled } };
+}
+
+/** Every particle through the days by chance of its own, with the weights of what was proposed. */
+function moveOn<C, S extends object>({ model, constants }: Setup<C, S>, cloud: Cloud, until: number, seed: number): Cloud {
   const values = cloud.values.slice();
   const logShares = cloud.logShares.slice();
   const stream = newStream(seed, purpose.step, 0, cloud.day);
-  const kinds = seenKinds(model, data);
   for (let particle = 0; particle < cloud.count; particle += 1) {
     const at = particle * model.size;
     let weight = 0;
-    for (let day = cloud.day; day < data.day; day += 1) {
+    for (let day = cloud.day; day < until; day += 1) {
       setStream(stream, seed, purpose.step, particle, day);
       weight += model.step(constants, day, values, at, stream);
     }
-    for (const kind of kinds)
-      weight += model.observations[kind].density(constants, values, at, data.seen[kind] as S[typeof kind]);
     logShares[particle]! += weight;
   }
+  return { ...cloud, day: until, values, logShares };
+}
+
+interface TakenIn {
+  readonly state: Cloud;
+  readonly logEvidence: number;
+  readonly effective: number;
+  readonly resampled: boolean;
+}
+
+/** What was seen taken in, at once or by parts, and the cloud drawn anew where that is due. */
+function takeIn<C, S extends object>(
+  setup: Setup<C, S>,
+  moved: Cloud,
+  kinds: readonly (keyof S)[],
+  data: Data<S>,
+  seed: number,
+): TakenIn {
+  let state = moved;
+  let logEvidence = 0;
+  let effective = 0;
+  let left = 1;
+  for (let part = 0; left > 0; part += 1) {
+    const densities = densitiesOf(setup, state, kinds, data);
+    const all = weighed(state, densities, left);
+    if (all.total === -Infinity)
+      return { state, logEvidence: -Infinity, effective: effectiveNumber(moved.logShares), resampled: false };
+    if (part === 0) effective = all.effective;
+    const share = part < mostParts ? partOf(setup, state, densities, left) : left;
+    const now = share === left ? all : weighed(state, densities, share);
+    logEvidence += now.total;
+    left -= share;
+    state = { ...state, logShares: now.logShares };
+    if (left === 0 && (kinds.length === 0 || now.effective >= setup.resampleBelow * state.count))
+      return { state, logEvidence, effective, resampled: part > 0 };
+    state = resample(state, setup.model.size, part, seed);
+    if (setup.byParts !== undefined) state = setup.byParts.stir(setup.constants, state, part, seed);
+  }
+  return { state, logEvidence, effective, resampled: true };
+}
+
+/** Beyond so many parts the rest is taken in at once. */
+const mostParts = 16;
+const halvings = 24;
+
+/** How much of what is left to take in leaves enough of the cloud effective; all of it where nothing is asked. */
+function partOf<C, S extends object>({ byParts }: Setup<C, S>, cloud: Cloud, densities: Float64Array, left: number): number {
+  if (byParts === undefined) return left;
+  const least = byParts.leastShare * cloud.count;
+  const enough = (share: number): boolean => weighed(cloud, densities, share).effective >= least;
+  if (enough(left)) return left;
+  let [low, high] = [0, left];
+  for (let i = 0; i < halvings; i += 1) {
+    const middle = (low + high) / 2;
+    if (enough(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Shares after so much of the densities was taken in. */
+function weighed(cloud: Cloud, densities: Float64Array, share: number) {
+  const logShares = share === 0 ? cloud.logShares.slice() : cloud.logShares.map((log, i) => log + share * densities[i]!);
   const total = logSum(logShares);
-  // Nothing explains what was seen: the cloud keeps its shares, and says so.
-  const weighed = total === -Infinity ? cloud.logShares : logShares.map((share) => share - total);
-  const effective = effectiveNumber(weighed);
-  const moved: Cloud = { ...cloud, day: data.day, values, logShares: weighed };
-  const resampled = kinds.length > 0 && effective < setup.resampleBelow * cloud.count;
-  const state = resampled ? resample(moved, model.size, seed) : moved;
-  learn(setup, state, data, kinds, seed);
-  const ancestors = new Set(state.roots).size;
-  return { state, info: { logEvidence: kinds.length === 0 ? 0 : total, effective, ancestors, resampled } };
+  for (let i = 0; i < logShares.length; i += 1) logShares[i]! -= total;
+  return { logShares, total, effective: effectiveNumber(logShares) };
+}
+
+function densitiesOf<C, S extends object>(
+  { model, constants }: Setup<C, S>,
+  cloud: Cloud,
+  kinds: readonly (keyof S)[],
+  { seen }: Data<S>,
+): Float64Array {
+  const densities = new Float64Array(cloud.count);
+  for (let particle = 0; particle < cloud.count; particle += 1) {
+    let sum = 0;
+    for (const kind of kinds)
+      sum += model.observations[kind].density(constants, cloud.values, particle * model.size, seen[kind] as S[typeof kind]);
+    densities[particle] = sum;
+  }
+  return densities;
 }
 
 export function begin<C, S extends object>(setup: Setup<C, S>, day: number, count: number, seed: number): Cloud {
@@ -184,9 +274,9 @@ function effectiveNumber(logShares: Float64Array): number {
   return 1 / squares;
 }
 
-function resample(cloud: Cloud, size: number, seed: number): Cloud {
+function resample(cloud: Cloud, size: number, part: number, seed: number): Cloud {
   const shares = cloud.logShares.map((share) => Math.exp(share));
-  const parents = systematicParents(shares, nextUnit(newStream(seed, purpose.resample, 0, cloud.day)));
+  const parents = systematicParents(shares, nextUnit(newStream(seed, purpose.resample, part, cloud.day)));
   const values = new Float64Array(cloud.values.length);
   parents.forEach((parent, child) => values.set(cloud.values.subarray(parent * size, (parent + 1) * size), child * size));
   return {

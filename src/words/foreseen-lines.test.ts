@@ -22,9 +22,16 @@ test('Wd10 a surprise says what was seen and what was expected, then its rival e
 test('Wd10 a surprise of signs says how likely it was before the visit', () => {
   const [, eggs] = told.surprises;
   assert.ok(eggs);
+  const said = (change: Partial<Surprise>) => surpriseLines({ ...eggs, ...change }, manner).what;
+  assert.equal(said({}), 'No eggs were seen; before the visit about 1 in 10 that none would be.');
+  assert.equal(said({ z: 2 }), 'Eggs were seen; before the visit about 1 in 10 that they would be.');
   assert.equal(
-    surpriseLines(eggs, manner).what,
-    'Eggs, otherwise than expected: before the visit about 1 in 10 that it would be so.',
+    said({ what: 'cells', z: 2, seen: 0.01 }),
+    'More queen cells than expected; before the visit fewer than 1 in 10 that there would be so many.',
+  );
+  assert.equal(
+    said({ what: 'youngest' }),
+    'The youngest brood was older than expected; before the visit about 1 in 10 that it would be.',
   );
 });
 
@@ -39,7 +46,10 @@ test('Wd10 honey is said in the keeper’s own unit, and a bar by its place', ()
   };
   assert.equal(surpriseLines(honey, manner).what, '2 kg of honey seen; expected 6 kg (4 to 9).');
   assert.equal(surpriseLines(honey, { ...manner, units: 'US' }).what, '4.4 lb of honey seen; expected 13 lb (8.8 to 20).');
-  assert.match(surpriseLines({ ...honey, what: 'bar', place: 7 }, manner).what, /^The comb at place 7: /);
+  assert.equal(
+    surpriseLines({ ...honey, what: 'bar', place: 7 }, manner).what,
+    'The comb at place 7 holds otherwise than expected: 2 of eight, where 6 (4 to 9) were expected.',
+  );
 });
 
 test('Wd11 what may come is ordered by chance, in words and out of ten, with its days and what would settle it', () => {
@@ -102,5 +112,6 @@ test('Wd7 out of ten alone, within a sentence and at its head', () => {
     ['fewer than 1 in 10', 'about 3 in 10', 'more than 9 in 10'],
   );
   assert.equal(formatTenths(0.31, manner, true), 'About 3 in 10');
+  assert.equal(formatTenths(1.0000000000000004, manner), 'more than 9 in 10', 'a sum of chances');
   assert.throws(() => formatTenths(31, manner), /chance/);
 });

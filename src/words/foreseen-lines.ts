@@ -5,6 +5,7 @@
 import type { Slot, Unit } from '../advice/advice.ts';
 import type { Coming, Foreseen, Look, Surprise } from '../colony/foreseen.ts';
 import { type QueenState, queenStates } from '../colony/queen-state.ts';
+import { exactly } from '../numbers/range.ts';
 import type { TextKey } from './catalogue.ts';
 import { formatChance, formatTenths } from './format-chance.ts';
 import { formatList } from './format-place.ts';
@@ -31,22 +32,27 @@ export function surpriseLines(
   };
 }
 
-const unitOf: Readonly<Partial<Record<Surprise['what'], Unit>>> = { honey: 'kg', comb: 'bars' };
+const amounts = ['bees', 'sealed', 'open brood', 'honey', 'comb', 'bar'] as const;
+const unitOf: Readonly<Partial<Record<Surprise['what'], Unit>>> = { honey: 'kg', bar: 'of eight' };
 
-function surpriseLine({ what, place, expected, seen }: Surprise, manner: Manner): string {
+function surpriseLine(surprise: Surprise, manner: Manner): string {
+  const { what, place, expected, seen } = surprise;
+  const amount = amounts.find((one) => one === what);
+  if (amount === undefined) return signLine(surprise, manner);
   const unit = unitOf[what] ?? 'cells';
-  const where: Slot = { kind: 'place', place: place ?? 0, cite };
-  if (expected === null || seen === null || what === 'eggs' || what === 'youngest' || what === 'cells') {
-    const tenths = formatTenths(Math.min(1, Math.max(0, expected === null ? (seen ?? 0) : 0)), manner);
-    if (what === 'bar') return text('surprise.bar-sign', { place: where, tenths }, manner);
-    const named = what === 'eggs' || what === 'youngest' || what === 'cells' ? what : 'any';
-    return text('surprise.sign', { what: text(`surprise.sign-${named}`, {}, manner), tenths }, manner);
-  }
   const slots = {
-    seen: { kind: 'number', value: seen, unit, cite } as const,
-    expected: { kind: 'range', range: expected, unit, cite } as const,
+    seen: { kind: 'number', value: seen ?? 0, unit, cite } as const,
+    expected: { kind: 'range', range: expected ?? exactly(0), unit, cite } as const,
   };
-  return text(`surprise.${what}`, what === 'bar' ? { ...slots, place: where } : slots, manner);
+  const where: Slot = { kind: 'place', place: place ?? 0, cite };
+  return text(`surprise.${amount}`, amount === 'bar' ? { ...slots, place: where } : slots, manner);
+}
+
+/** Of a sign the model tells how likely it was, and on which side of what was expected it lies. */
+function signLine({ what, seen, z }: Surprise, manner: Manner): string {
+  const tenths = formatTenths(Math.min(1, Math.max(0, seen ?? 0)), manner);
+  if (what === 'youngest') return text('surprise.youngest', { tenths }, manner);
+  return text(`surprise.${what === 'eggs' ? 'eggs' : 'cells'}-${z > 0 ? 'more' : 'less'}`, { tenths }, manner);
 }
 
 export type ComingName = Exclude<keyof Coming, 'horizonDays'>;

@@ -12,7 +12,7 @@ import {
 import { engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
 import { blend, drawnForesight, type Foresight, normalForesight } from '../../src/colony/engine/foresight.ts';
 import { colonyModel } from '../../src/colony/engine/model.ts';
-import { printedBook, value } from '../../src/figures/book.ts';
+import { type FigureBook, value } from '../../src/figures/book.ts';
 import { begin, foresee, type Setup, step } from '../../src/numbers/particle-filter.ts';
 import type { EngineConstants } from '../../src/colony/engine/constants.ts';
 import type { Seens } from '../../src/colony/engine/seen/list.ts';
@@ -28,6 +28,8 @@ export type RowForesight = Readonly<Record<Target, Readonly<Record<Method, Fores
 export interface Effort {
   readonly particles: number;
   readonly seed: number;
+  /** The figures that forecasts rest on; scored are the printed ones. */
+  readonly book: FigureBook;
 }
 
 const kinds = { adult_bees: 'bees', capped_worker_cells: 'sealed' } as const;
@@ -39,8 +41,8 @@ const monthDays = 30;
 export function foreseeColony(colony: ColonyCounts, effort: Effort): readonly RowForesight[] {
   const engine = engineForesights(colony, effort);
   const foreseenByRivals = {
-    adult_bees: rivalForesights(colony, 'adult_bees'),
-    capped_worker_cells: rivalForesights(colony, 'capped_worker_cells'),
+    adult_bees: rivalForesights(colony, 'adult_bees', effort.book),
+    capped_worker_cells: rivalForesights(colony, 'capped_worker_cells', effort.book),
   };
   return colony.rows.map((_, i) => {
     const of = (target: Target): RowForesight[Target] => {
@@ -55,28 +57,43 @@ export function foreseeColony(colony: ColonyCounts, effort: Effort): readonly Ro
 
 function engineForesights(
   colony: ColonyCounts,
-  { particles, seed }: Effort,
+  { particles, seed, book }: Effort,
 ): readonly Readonly<Record<Target, Foresight | null>>[] {
-  const constants = engineConstants(printedBook, {
+  const constants = engineConstants(book, {
     ...unknownGround,
     beginning: { kind: colony.splitOn === null ? 'standing' : 'split' },
   });
   const setup: Setup<EngineConstants, Seens> = { model: colonyModel, constants, resampleBelow: 1 / 2 };
   const first = colony.rows[0]!.day;
-  let cloud = begin(setup, colony.splitOn ?? first - value(printedBook, 'engine-start-days'), particles, seed);
+  let cloud = begin(setup, colony.splitOn ?? first - value(book, 'engine-start-days'), particles, seed);
   const before = new Set<Target>();
   return colony.rows.map((row) => {
     cloud = step(setup, cloud, { day: row.day, seen: {} }, seed).state;
     const of = (target: Target): Foresight | null => {
       if (row.counts[target] === null || !before.has(target)) return null;
-      const drawn = foresee(setup, cloud, kinds[target], drawsEach, seed);
-      return drawnForesight(drawn.values, drawn.shares);
+      return countedForesight(foresee(setup, cloud, kinds[target], drawsEach, seed), constants);
     };
     const foreseen = { adult_bees: of('adult_bees'), capped_worker_cells: of('capped_worker_cells') };
     cloud = step(setup, cloud, { day: row.day, seen: seenOn(row) }, seed).state;
     for (const target of targets) if (row.counts[target] !== null) before.add(target);
     return foreseen;
   });
+}
+
+interface Drawn {
+  readonly values: Float64Array;
+  readonly shares: Float64Array;
+}
+
+/**
+ * Nothing, and next to nothing, is not scored: so what is foreseen is the count given that there is something to
+ * count. A colony that may have died would else be foreseen as neither dead nor alive.
+ */
+function countedForesight({ values, shares: all }: Drawn, { counts }: EngineConstants): Foresight {
+  const some = all.map((share, i) => (values[i]! < counts.least.bees ? 0 : share));
+  const kept = some.reduce((a, b) => a + b, 0);
+  const shares = kept > 0 ? some.map((share) => share / kept) : all;
+  return drawnForesight(values, shares);
 }
 
 function seenOn(row: CountRow): { -readonly [K in keyof Seens]?: Seens[K] } {
@@ -92,9 +109,10 @@ function seenOn(row: CountRow): { -readonly [K in keyof Seens]?: Seens[K] } {
 function rivalForesights(
   colony: ColonyCounts,
   target: Target,
+  book: FigureBook,
 ): readonly (Readonly<Record<'challenger' | 'persistence', Foresight>> | null)[] {
-  const numbers = challengerNumbers(printedBook, rivals[target]);
-  const walk = value(printedBook, `as-last-time-${rivals[target]}-wander`);
+  const numbers = challengerNumbers(book, rivals[target]);
+  const walk = value(book, `as-last-time-${rivals[target]}-wander`);
   let state = challengerBegins(numbers, colony.splitOn ?? colony.rows[0]!.day, colony.splitOn !== null);
   let last: { readonly day: number; readonly log: number } | null = null;
   return colony.rows.map(({ day, counts }) => {

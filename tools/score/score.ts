@@ -5,6 +5,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { printedBook } from '../../src/figures/book.ts';
 import { bad, good, issueLine, type Result } from '../../src/numbers/result.ts';
 import { newStream, nextWord } from '../../src/numbers/streams.ts';
 import { casesOf } from './intervals.ts';
@@ -33,7 +34,7 @@ export function score(args: readonly string[]): { readonly code: number; readonl
   const colonies = readCounts(counts.value, starts.value);
   if (!colonies.ok) return refused(colonies.issues.map(issueLine));
   const report = reportOf(
-    casesOf(colonies.value, { particles, seed }, (name) => seedOf(seed, name)),
+    casesOf(colonies.value, { particles, seed, book: printedBook }, (name) => seedOf(seed, name)),
     seed,
   );
   return { code: 0, out: json ? JSON.stringify(report, null, 1) : reportTable(report), complaint: '' };

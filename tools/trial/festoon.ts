@@ -5,9 +5,9 @@
  */
 import { type ChoiceConstants, choiceConstants, opensToday, reasonsToOpen } from '../../src/colony/engine/choice.ts';
 import { type EngineConstants, engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
-import type { Happening } from '../../src/colony/engine/happenings.ts';
+import type { Happening } from '../../src/colony/engine/happening.ts';
 import { part, particleSize } from '../../src/colony/engine/particle.ts';
-import { type Crowd, crowdOf, engineSetup, type EngineSetup, goOn, type Left, meet, type Seen } from '../../src/colony/engine/run.ts';
+import { type Crowd, crowdOf, engineSetup, goOn, type Left, meet, type Seen } from '../../src/colony/engine/run.ts';
 import { printedBook, value } from '../../src/figures/book.ts';
 import { dayNumber } from '../../src/numbers/day.ts';
 import { begin, type Cloud } from '../../src/numbers/particle-filter.ts';

@@ -56,5 +56,7 @@ function signed(value: number, measure: Measure): string {
 
 function aligned(rows: readonly (readonly string[])[]): string {
   const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => row[i]?.length ?? 0)));
-  return rows.map((row) => row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  ')).join('\n');
+  return rows
+    .map((row) => row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]!) : cell.padStart(widths[i]!))).join('  '))
+    .join('\n');
 }

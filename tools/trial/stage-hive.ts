@@ -23,7 +23,7 @@ export interface StageHive {
   readonly life: number;
   readonly site: number;
   readonly bears: number;
-  readonly old: boolean;
+  old: boolean;
   eggs: number[];
   larvae: number[];
   pupae: number[];

@@ -72,7 +72,8 @@ function growRestless(hive: StageHive, day: number, s: Stream): void {
     return;
   }
   const giving = growing(hive).length > 0 && growing(hive).every(({ why }) => why === 'swarm') && hive.queen !== null;
-  if (giving && !hive.fair && many < swarm.givenUp) for (const cell of hive.cells) if (cell.fate === 'growing') cell.fate = 'torn';
+  if (giving && !hive.fair && many < swarm.givenUp)
+    for (const cell of hive.cells) if (cell.fate === 'growing') cell.fate = 'torn';
   if (hive.calm > 0) hive.calm -= 1;
   if (!laysNow(hive) || hive.queen?.mated === null || growing(hive).length > 0 || day < swarm.from || day > swarm.to) {
     hive.restless = 0;

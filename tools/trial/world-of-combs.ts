@@ -109,7 +109,12 @@ function truthOf(society: Society, sky: SkyDay): Truth {
   const brood = (from: number, to: number): number =>
     society.combs.reduce((all, comb) => all + workersAged(comb, from, to), 0) + misplaced(society, from, to);
   const room = society.combs.reduce((all, comb) => all + 2 * roomOf(comb), 0);
-  const whole = room / Math.max(0.01, society.combs.reduce((all, comb) => all + comb.built, 0));
+  const whole =
+    room /
+    Math.max(
+      0.01,
+      society.combs.reduce((all, comb) => all + comb.built, 0),
+    );
   const afield = 0.4 * flying(sky) * sum(society.summer.slice(settings.adults.forageAge));
   return {
     bees: adults(society) - afield,

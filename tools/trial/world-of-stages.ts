@@ -148,7 +148,7 @@ function layDay(hive: StageHive, day: number, s: Stream): boolean {
   const slim = hive.cells.some(({ fate, why, age }) => fate === 'growing' && why === 'swarm' && age >= w.swarm.slims);
   const power = layer.power * seasonOn(day) * (hive.flow === 0 ? w.dearthLaying : 1) * (slim ? w.swarm.slim : 1);
   const reared = Math.max(0, hive.care * (hive.house + 0.7 * hive.winter) - brood) / 3;
-  const eggs = poisson(Math.min((power * Math.min(1, (since + 1) / w.queen.fullAfter)), reared, free * 0.5), s);
+  const eggs = poisson(Math.min(power * Math.min(1, (since + 1) / w.queen.fullAfter), reared, free * 0.5), s);
   if (layer.dronesOnly) hive.misplaced += eggs;
   else hive.eggs[0] = eggs;
   return !layer.dronesOnly && eggs > 20;

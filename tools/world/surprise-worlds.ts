@@ -4,7 +4,7 @@
  * counts with a person's lean and scatter. What is true here is never shown to the model.
  */
 import { engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
-import type { Happening } from '../../src/colony/engine/happenings.ts';
+import type { Happening } from '../../src/colony/engine/happening.ts';
 import { beginColony, engineSetup, goOn, meet, type Seen } from '../../src/colony/engine/run.ts';
 import { type BarPart, barPartOf, type BarSeen } from '../../src/colony/engine/surprise/bar-seen.ts';
 import { surpriseConstants } from '../../src/colony/engine/surprise/surprise-constants.ts';

@@ -21,9 +21,9 @@ export function ageBrood(c: EngineConstants, values: Float64Array, at: number, e
  * How far bees are worn by rearing, 0 … 1: by the open brood that each has to feed. Who rears none stays young and
  * lives a winter bee's life, in winter as in a summer colony without brood.
  */
-export function wornBy(c: EngineConstants, openCells: number, bees: number): number {
+export function wornBy(c: EngineConstants, share: number, openCells: number, bees: number): number {
   const each = openCells / Math.max(1, bees);
-  return Math.min(1, Math.max(0, (each - c.wornFrom) / (c.wornBrood - c.wornFrom)));
+  return Math.min(1, Math.max(share * c.wornLeast, (each - c.wornFrom) / (c.wornBrood - c.wornFrom)));
 }
 
 /**
@@ -47,14 +47,19 @@ export function ageAdults(
 ): void {
   const times = Math.exp(values[at + part.lossLevel]! + values[at + part.loss]!);
   const house = Math.exp(-times * (worn * c.houseLoss + (1 - worn) * c.winterLoss) - hungry);
-  const field = Math.exp(-times * c.fieldLoss - hungry);
+  const field = Math.exp(-times * (worn * c.fieldLoss + (1 - worn) * c.winterLoss) - hungry);
   const first = at + adultsAt;
   const last = first + adultDays - 1;
   const flying = first + Math.min(adultDays, Math.round(values[at + part.flightAge]!));
   // The last cohort keeps its own and takes in those that reach its age.
-  values[last] = (values[last]! + values[last - 1]!) * (flying <= last ? field : house);
+  values[last] = (values[last]! + values[last - 1]!) * (house + (field - house) * oldestFlying(c, values[at + part.flightAge]!));
   let i = last - 1;
   for (; i > flying; i -= 1) values[i] = values[i - 1]! * field;
   for (; i > first; i -= 1) values[i] = values[i - 1]! * house;
   values[first] = emerging;
+}
+
+/** Of those of all great ages, the share that flies: they emerged over weeks, and begin to over weeks. */
+function oldestFlying(c: EngineConstants, flightAge: number): number {
+  return Math.min(1, Math.max(0, (adultDays - flightAge) / c.oldestSpread));
 }

@@ -7,7 +7,8 @@ import { nextNormal, nextUnit, type Stream } from '../../numbers/streams.ts';
 import { stateIndex } from '../queen-chain/states.ts';
 import type { EngineConstants } from './constants.ts';
 import { eggsOn, shareOn } from './laying.ts';
-import { adultDays, adultsAt, broodAt, broodDays, part } from './particle.ts';
+import { wornBy } from './ageing.ts';
+import { adultDays, adultsAt, broodAt, broodDays, openOfParticle, part } from './particle.ts';
 import { becomes } from './queen-day.ts';
 import { yearDay } from './season.ts';
 import { wanderBegins } from './wander.ts';
@@ -35,8 +36,13 @@ const long = 2 * adultDays;
 
 function standing(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
   const bees = c.start.bees * Math.exp(c.start.spread * nextNormal(stream));
-  const eggs = eggsOn(c, shareOn(c, day, values, at), bees, values, at);
-  fill(c, values, at, bees, eggs / c.start.broodShares[0]!);
+  const share = shareOn(c, day, values, at);
+  const eggs = eggsOn(c, share, bees, values, at);
+  const brood = eggs / c.start.broodShares[0]!;
+  fill(c, values, at, bees, brood);
+  // In a season in which little is reared bees have been house bees for long.
+  const worn = wornBy(c, share, openOfParticle(values, at, c.sealAge), bees);
+  values[at + part.flightAge] = Math.min(long, c.forageAge / Math.max(c.forageAge / long, worn));
 }
 
 function split(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
@@ -47,20 +53,22 @@ function split(c: EngineConstants, day: number, values: Float64Array, at: number
   if (t < season.peak) values[at + part.rise] = Math.min(values[at + part.rise]!, latest);
   const bees = start.splitBees * Math.exp(start.splitSpread * nextNormal(stream));
   const brood = bees * start.splitBrood * Math.exp(start.splitBroodSpread * nextNormal(stream));
-  const wait = queenless(c, stream);
-  values[at + part.rest] = wait;
-  values[at + part.queenFrom] = day + wait;
   fill(c, values, at, bees, brood);
+  queened(c, day, values, at, stream);
 }
 
-/** Days from the split to the first eggs. */
-function queenless(c: EngineConstants, stream: Stream): number {
-  const { ownQueen, givenQueen, givenDays, raisedDays } = c.start;
+/** Her own queen, a mated one in a cage, a sealed cell, or brood to raise one from; the chain tells what comes of it. */
+function queened(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
+  const { ownQueen, givenQueen, givenCell, cellDays } = c.start;
   const way = nextUnit(stream);
   const place = nextUnit(stream);
-  if (way < ownQueen) return 0;
-  const [low, high] = way < ownQueen + givenQueen ? givenDays : raisedDays;
-  return Math.round(low + place * (high - low));
+  if (way < ownQueen) return;
+  values[at + part.queenFrom] = day;
+  if (way < ownQueen + givenQueen) becomes(values, at, stateIndex.introduced);
+  else if (way < ownQueen + givenQueen + givenCell) {
+    becomes(values, at, stateIndex['emergency cells sealed']);
+    values[at + part.queenDays] = Math.floor(place * cellDays);
+  } else becomes(values, at, stateIndex.orphaned);
 }
 
 /** Bees of all ages, each with a load of honey; no comb, no brood; she lays when there are cells. */

@@ -8,7 +8,6 @@ import { type FigureBook, value } from '../../figures/book.ts';
 import type { Cloud } from '../../numbers/particle-filter.ts';
 import { stateIndex } from '../queen-chain/states.ts';
 import type { EngineConstants } from './constants.ts';
-import { shareOn } from './laying.ts';
 import { adultsOfParticle, broodAt, broodDays, cohorts, part, particleSize } from './particle.ts';
 
 export interface ChoiceConstants {
@@ -48,7 +47,7 @@ export function reasonsToOpen(c: EngineConstants, cloud: Cloud, choice: ChoiceCo
     const at = particle * particleSize;
     const share = Math.exp(cloud.logShares[particle]!);
     const cells = hasCells(choice, cloud.values, at);
-    const stores = storesGo(c, choice, cloud.day, cloud.values, at);
+    const stores = storesGo(c, choice, cloud.values, at);
     const eggs = hasNoBrood(cloud.values, at);
     if (cells) sums.cells += share;
     if (stores) sums.stores += share;
@@ -59,22 +58,23 @@ export function reasonsToOpen(c: EngineConstants, cloud: Cloud, choice: ChoiceCo
   return sums;
 }
 
-/** Cells beside a queen that lays: cut, or the colony divided, nothing is lost. Those of a colony without a queen are let be. */
+/**
+ * Swarm cells while the queen is still there: then the colony can be divided in time. Cells of a supersedure, or
+ * after a loss, are let be: a look at them changes nothing.
+ */
 function hasCells(choice: ChoiceConstants, values: Float64Array, at: number): boolean {
   const state = values[at + part.queen]!;
-  if (state === stateIndex['swarm cells open'] || state === stateIndex['supersedure cells open'])
-    return values[at + part.queenDays]! >= choice.cellDays;
-  return state === stateIndex['swarm cells sealed'] || state === stateIndex['supersedure cells sealed'];
+  return (
+    (state === stateIndex['swarm cells open'] && values[at + part.queenDays]! >= choice.cellDays) ||
+    state === stateIndex['swarm cells sealed']
+  );
 }
 
-/** Eaten up in some days, should as much come in as on the cloud's day. */
-function storesGo(c: EngineConstants, choice: ChoiceConstants, day: number, values: Float64Array, at: number): boolean {
+/** Eaten up in some days, should nothing come in: a flow ends on a day that nobody knows. */
+function storesGo(c: EngineConstants, choice: ChoiceConstants, values: Float64Array, at: number): boolean {
   const s = c.stores;
-  const bees = adultsOfParticle(values, at);
-  const season = Math.max(0, shareOn(c, day, values, at) - s.leastShare) / (1 - s.leastShare);
-  const income = bees * season * Math.exp(values[at + part.flow]! - s.flowMean) * s.nectarKg;
-  const reared = values[at + broodAt + c.sealAge]! * s.rearKg;
-  return values[at + part.honeyKg]! + choice.storesDays * (income - bees * s.eatKg - reared) < s.hungryKg;
+  const eaten = adultsOfParticle(values, at) * s.eatKg + values[at + broodAt + c.sealAge]! * s.rearKg;
+  return values[at + part.honeyKg]! - choice.storesDays * eaten < s.hungryKg;
 }
 
 /** The last egg is older than the time from egg to bee. */

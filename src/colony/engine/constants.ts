@@ -3,21 +3,21 @@
  * is drawn from and what carries it through a day. The keeper's own figures come in by the book; what the
  * journal says of this colony comes in as its ground.
  */
-import { type FigureBook, rangeOf, value } from '../../figures/book.ts';
+import { type FigureBook, value } from '../../figures/book.ts';
 import type { FigureKey } from '../../figures/list.ts';
-import { perCombDm2 } from '../../hive/hive-measures.ts';
 import { queenChain, type QueenChain } from '../queen-chain/chain.ts';
 import { seenConstants, type SeenConstants } from '../queen-chain/seen.ts';
-import { droneConstants, type DroneConstants } from './drones.ts';
-import type { Happening } from './happenings.ts';
-import { adultDays, broodDays, eyes, type Part } from './particle.ts';
-import { queenConstants, type QueenConstants } from './queen-day.ts';
-import type { RoomConstants } from './room.ts';
+import { droneConstants, type DroneConstants } from './taken/drones.ts';
+import type { Happening } from './happening.ts';
+import { broodDays } from './particle.ts';
+import { queenConstants, type QueenConstants } from './taken/queen.ts';
+import { roomConstants, type RoomConstants } from './taken/room.ts';
 import { seasonTables, type SeasonTables } from './season.ts';
-import { countConstants, type CountConstants } from './seen/count-constants.ts';
-import { outsideConstants, type OutsideConstants } from './seen/outside-constants.ts';
-import type { StoreConstants } from './stores.ts';
-import { type Wander, type Wanderer, slowDays, wanderOf } from './wander.ts';
+import { countConstants, type CountConstants } from './taken/counts.ts';
+import { outsideConstants, type OutsideConstants } from './taken/outside.ts';
+import { startConstants, type StartConstants } from './taken/start.ts';
+import { storeConstants, type StoreConstants } from './taken/stores.ts';
+import { eyeWanderers, quickWanderers, slowDays, slowWanderers, type Wander, wanderOf } from './taken/wander.ts';
 
 export interface EngineConstants {
   readonly season: SeasonTables;
@@ -29,6 +29,8 @@ export interface EngineConstants {
   readonly isSealed: number;
   readonly emerges: number;
   readonly forageAge: number;
+  /** Days between which the oldest bees differ in how worn they are. */
+  readonly oldestSpread: number;
   /** Bees of this age and older guard and forage: temper is theirs. */
   readonly guardAge: number;
   /** Hazards a day: what is left after a day is exp(−hazard). */
@@ -38,6 +40,8 @@ export interface EngineConstants {
   /** Open brood for each bee that begins to wear bees, and that wears them in full. */
   readonly wornFrom: number;
   readonly wornBrood: number;
+  /** Wear without brood at the height of the season. */
+  readonly wornLeast: number;
   readonly quick: Wander;
   readonly slow: Wander;
   /** Scales of counting, in the order of `eyes`; moved with what is slow. */
@@ -77,28 +81,6 @@ export interface Ground {
 
 export const unknownGround: Ground = { latitude: null, beginning: { kind: 'standing' }, comb: null, told: new Map() };
 
-export interface StartConstants {
-  readonly bees: number;
-  readonly spread: number;
-  readonly splitBees: number;
-  readonly splitSpread: number;
-  readonly splitBrood: number;
-  readonly splitBroodSpread: number;
-  readonly ownQueen: number;
-  readonly givenQueen: number;
-  readonly givenDays: readonly [number, number];
-  readonly raisedDays: readonly [number, number];
-  readonly afterRise: number;
-  readonly swarmBees: number;
-  readonly swarmSpread: number;
-  readonly honeyKg: number;
-  readonly honeySpread: number;
-  readonly breadKg: number;
-  /** Shares of workers by age and of brood by age in a colony that stands still; each sums to 1. */
-  readonly adultShares: Float64Array;
-  readonly broodShares: Float64Array;
-}
-
 export function engineConstants(book: FigureBook, ground: Ground): EngineConstants {
   const of = (key: FigureKey): number => value(book, key);
   const hatchAge = Math.round(of('worker-egg-days'));
@@ -112,6 +94,7 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
   };
   const losses = {
     forageAge: Math.round(of('engine-forage-age')),
+    oldestSpread: of('engine-oldest-spread'),
     guardAge: Math.round(of('engine-guard-age')),
     houseLoss: hazard(of('engine-house-loss')),
     fieldLoss: hazard(of('engine-field-loss')),
@@ -126,6 +109,7 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
     halfBees: of('engine-half-bees'),
     wornFrom: of('engine-worn-from'),
     wornBrood: of('engine-worn-brood'),
+    wornLeast: of('engine-worn-least'),
     quick: wanderOf(quickWanderers(book), 1),
     slow: wanderOf(slowWanderers(book), slowDays),
     eyes: wanderOf(eyeWanderers(book), slowDays),
@@ -141,123 +125,6 @@ export function engineConstants(book: FigureBook, ground: Ground): EngineConstan
     start: startConstants(book, survives, losses),
     ground,
   };
-}
-
-function quickWanderers(book: FigureBook): readonly Wanderer[] {
-  const spell = value(book, 'engine-memory-laying');
-  return [
-    { part: 'laying', middle: 0, spread: value(book, 'engine-laying-wander'), days: spell },
-    { part: 'loss', middle: 0, spread: value(book, 'engine-loss-wander'), days: spell },
-    { part: 'flow', middle: 0, spread: value(book, 'engine-flow-wander'), days: value(book, 'engine-memory-flow') },
-  ];
-}
-
-function slowWanderers(book: FigureBook): readonly Wanderer[] {
-  const colony = value(book, 'engine-memory-colony');
-  const counting = value(book, 'engine-memory-counting');
-  const own = (name: Part, spread: FigureKey): Wanderer => ({ part: name, middle: 0, spread: value(book, spread), days: colony });
-  const place = (name: Part, spread: FigureKey): Wanderer => ({
-    part: name,
-    middle: 0,
-    spread: value(book, spread),
-    days: counting,
-  });
-  return [
-    own('capacity', 'engine-capacity-spread'),
-    own('lossLevel', 'engine-loss-spread'),
-    place('rise', 'engine-season-shift-spread'),
-    place('fall', 'engine-season-shift-spread'),
-    place('depth', 'engine-season-depth-spread'),
-  ];
-}
-
-function eyeWanderers(book: FigureBook): readonly Wanderer[] {
-  const days = value(book, 'engine-memory-counting');
-  const cells = value(book, 'engine-capped-scale');
-  const own: readonly (readonly [RegExp, number, FigureKey])[] = [
-    [/^bees/, 0, 'engine-adults-scale-spread'],
-    [/^bars/, 0, 'engine-bars-scale-spread'],
-    [/^sealed|^open/, cells, 'engine-capped-scale-spread'],
-    [/^honey/, 0, 'engine-honey-scale-spread'],
-  ];
-  return eyes.map((name) => {
-    const [, middle, spread] = own.find(([which]) => which.test(name))!;
-    return { part: name, middle, spread: value(book, spread), days };
-  });
-}
-
-const gramsInKg = 1000;
-const mgInKg = 1e6;
-
-function storeConstants(book: FigureBook): StoreConstants {
-  const spread = value(book, 'engine-flow-wander');
-  return {
-    nectarKg: value(book, 'engine-nectar-per-bee') / gramsInKg,
-    breadKg: value(book, 'engine-bread-per-bee') / gramsInKg,
-    leastShare: value(book, 'engine-flow-from-share'),
-    eatKg: value(book, 'food-per-bee-day') / mgInKg,
-    rearKg: value(book, 'food-per-bee-reared') / gramsInKg,
-    rearBreadKg: value(book, 'pollen-per-bee') / mgInKg,
-    flowMean: spread ** 2 / 2,
-    hungryKg: value(book, 'engine-hungry-honey'),
-    hungryLoss: value(book, 'engine-hungry-loss'),
-  };
-}
-
-function roomConstants(book: FigureBook): RoomConstants {
-  const per = perCombDm2(book);
-  const cells = per.workerCells.likely;
-  return {
-    usable: value(book, 'engine-usable-cells'),
-    honeyKgPerCell: per.honeyKg.likely / cells,
-    breadKgPerCell: per.breadKg.likely / cells,
-    breadMostKg: value(book, 'engine-bread-most'),
-    // The figure counts one face; a comb has both.
-    builtPerDay: 2 * value(book, 'comb-built-per-day') * (cells / 2),
-    builderBees: value(book, 'engine-builder-bees'),
-    found: value(book, 'engine-cells-found'),
-  };
-}
-
-function startConstants(
-  book: FigureBook,
-  brood: Pick<EngineConstants, 'hatchAge' | 'sealAge' | 'hatches' | 'isSealed'>,
-  adults: Pick<EngineConstants, 'forageAge' | 'houseLoss' | 'fieldLoss'>,
-): StartConstants {
-  const { hatchAge, sealAge, hatches, isSealed } = brood;
-  const { forageAge, houseLoss, fieldLoss } = adults;
-  const ends = (key: 'engine-given-queen-days' | 'engine-raised-queen-days'): readonly [number, number] => {
-    const { low, high } = rangeOf(book, key);
-    return [low, high];
-  };
-  return {
-    bees: value(book, 'engine-start-bees'),
-    spread: value(book, 'engine-start-spread'),
-    splitBees: value(book, 'engine-split-bees'),
-    splitSpread: value(book, 'engine-split-spread'),
-    splitBrood: value(book, 'engine-split-brood'),
-    splitBroodSpread: value(book, 'engine-split-brood-spread'),
-    ownQueen: value(book, 'engine-split-own-queen'),
-    givenQueen: value(book, 'engine-split-given-queen'),
-    givenDays: ends('engine-given-queen-days'),
-    raisedDays: ends('engine-raised-queen-days'),
-    afterRise: value(book, 'engine-split-after-rise'),
-    swarmBees: value(book, 'engine-swarm-bees'),
-    swarmSpread: value(book, 'engine-swarm-spread'),
-    honeyKg: value(book, 'engine-start-honey'),
-    honeySpread: value(book, 'engine-start-honey-spread'),
-    breadKg: value(book, 'engine-start-bread'),
-    adultShares: shares(adultDays, (age) =>
-      Math.exp(-houseLoss * Math.min(age, forageAge) - fieldLoss * Math.max(0, age - forageAge)),
-    ),
-    broodShares: shares(broodDays, (age) => (age < hatchAge ? 1 : age < sealAge ? hatches : hatches * isSealed)),
-  };
-}
-
-function shares(count: number, weight: (age: number) => number): Float64Array {
-  const weights = Float64Array.from({ length: count }, (_, age) => weight(age));
-  const sum = weights.reduce((a, b) => a + b, 0);
-  return weights.map((each) => each / sum);
 }
 
 /** The hazard under which that share dies in a day. */

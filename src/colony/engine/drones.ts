@@ -2,19 +2,8 @@
  * Drones of a day: a share of the eggs while bees are many and the season is on its height, cohorts of brood,
  * grown drones as one number. In a failing season they are driven out. Drone comb as a limit is left out.
  */
-import { type FigureBook, value } from '../../figures/book.ts';
 import type { EngineConstants } from './constants.ts';
 import { droneBroodAt, droneBroodDays, part } from './particle.ts';
-
-export interface DroneConstants {
-  /** Of all eggs, at the height of the season, in a colony with bees enough. */
-  readonly share: number;
-  readonly fromShare: number;
-  readonly leastBees: number;
-  readonly survives: number;
-  readonly loss: number;
-  readonly drivenLoss: number;
-}
 
 /** Of the queen's eggs of the day, those that are drones. */
 export function droneShare(c: EngineConstants, share: number, bees: number): number {
@@ -31,15 +20,4 @@ export function ageDrones(c: EngineConstants, values: Float64Array, at: number, 
   values[first] = eggs;
   const loss = share < c.drones.fromShare ? c.drones.drivenLoss : c.drones.loss;
   values[at + part.drones] = values[at + part.drones]! * Math.exp(-loss) + emerging;
-}
-
-export function droneConstants(book: FigureBook): DroneConstants {
-  return {
-    share: value(book, 'engine-drone-share'),
-    fromShare: value(book, 'engine-drone-from-share'),
-    leastBees: value(book, 'drone-comb-start-bees'),
-    survives: value(book, 'survival-egg-to-adult'),
-    loss: 1 / value(book, 'drone-life-days'),
-    drivenLoss: value(book, 'engine-drone-driven-loss'),
-  };
 }

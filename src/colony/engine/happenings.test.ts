@@ -5,7 +5,8 @@ import { newStream } from '../../numbers/streams.ts';
 import { chainStates, stateIndex } from '../queen-chain/states.ts';
 import { colonyBegins } from './beginning.ts';
 import { beesOf, broodOf, live, may, plainParticle, setupOn } from './for-tests.ts';
-import { type Happening, happens } from './happenings.ts';
+import type { Happening } from './happening.ts';
+import { happens } from './happenings.ts';
 import { broodAt, part, particleSize } from './particle.ts';
 
 const setup = setupOn();
@@ -99,7 +100,7 @@ test('E148 a swarm begins with bees and a load of honey, without comb or brood; 
   assert.equal(broodOf(swarm), 0);
   assert.equal(swarm[part.comb], 0);
   assert.ok(beesOf(swarm) > 2000 && swarm[part.honeyKg]! > 0 && swarm[part.honeyKg]! < 2);
-  const waiting = mean((seed) => Number(begun('split', seed)[part.rest]! > 0));
+  const waiting = mean((seed) => Number(begun('split', seed)[part.queen]! !== stateIndex.laying));
   assert.ok(waiting > 0.5 && waiting < 0.95);
 });
 

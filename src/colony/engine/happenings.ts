@@ -7,34 +7,8 @@ import { nextNormal, nextUnit, type Stream } from '../../numbers/streams.ts';
 import { stateIndex } from '../queen-chain/states.ts';
 import type { EngineConstants } from './constants.ts';
 import { adultDays, adultsAt, broodAt, broodDays, cohorts, droneBroodAt, droneBroodDays, part } from './particle.ts';
+import type { Happening } from './happening.ts';
 import { becomes, swarmLeaves } from './queen-day.ts';
-
-/** Shares 0 … 1 of what was there; cells and kilograms where it came from outside. */
-export type Happening =
-  | { readonly kind: 'swarm left' }
-  | { readonly kind: 'queen gone' }
-  | { readonly kind: 'queen given' }
-  | { readonly kind: 'queen found' }
-  | { readonly kind: 'cells cut' }
-  | { readonly kind: 'fed'; readonly kg: number }
-  /** Combs with their bees went: to a split, to another hive, to the kitchen. */
-  | {
-      readonly kind: 'part left';
-      readonly bees: number;
-      readonly brood: number;
-      readonly food: number;
-      readonly comb: number;
-      readonly queen: 'stayed' | 'went' | 'unknown';
-    }
-  | {
-      readonly kind: 'joined';
-      readonly bees: number;
-      readonly broodCells: number;
-      readonly honeyKg: number;
-      readonly comb: number;
-    }
-  /** Bars hang there that can hold so many worker cells in all. */
-  | { readonly kind: 'bars'; readonly cells: number };
 
 export function happens(
   c: EngineConstants,
@@ -50,17 +24,17 @@ export function happens(
       becomes(values, at, stateIndex.swarmed);
       return;
     case 'queen gone':
-      becomes(values, at, stateIndex.orphaned);
+      isKnown(values, at, stateIndex.orphaned);
       return;
     case 'queen given':
-      becomes(values, at, stateIndex.introduced);
+      isKnown(values, at, stateIndex.introduced);
       return;
     case 'queen found':
-      becomes(values, at, stateIndex.laying);
+      isKnown(values, at, stateIndex.laying);
       values[at + part.queenFrom] = Math.min(values[at + part.queenFrom]!, day);
       return;
     case 'cells cut':
-      cellsCut(c, values, at);
+      cellsCut(c, values, at, stream);
       return;
     case 'fed':
       values[at + part.honeyKg]! += what.kg;
@@ -77,8 +51,18 @@ export function happens(
   }
 }
 
-/** A queen who was preparing goes on laying; where she is gone, the bees have young brood or they have not. */
-function cellsCut(c: EngineConstants, values: Float64Array, at: number): void {
+/** What is known of her takes the place of the days for which a split was thought to wait. */
+function isKnown(values: Float64Array, at: number, state: number): void {
+  becomes(values, at, state);
+  values[at + part.rest] = 0;
+}
+
+/**
+ * A queen who was preparing goes on laying; where she is gone, the bees have young brood or they have not. Some
+ * cuttings miss a cell, and all goes on as before.
+ */
+function cellsCut(c: EngineConstants, values: Float64Array, at: number, stream: Stream): void {
+  if (nextUnit(stream) < c.queen.cutMissed) return;
   const now = values[at + part.queen]!;
   if (
     now === stateIndex['swarm cells open'] ||

@@ -34,11 +34,12 @@ function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: nu
   const bees = adultsOfParticle(values, at);
   const could = eggsOn(c, share, bees, values, at);
   const free = freeCells(c, values, at);
-  const weight = queenDay(c, day, values, at, share, swarmUrge(c, share, bees, could, free), stream);
+  const urge = swarmUrge(c, share, bees * Math.exp(values[at + part.beesScale]!), could, free, values[at + part.comb]!);
+  const weight = queenDay(c, day, values, at, share, urge, stream);
   const wish = could * queenShare(c, day, values, at);
   const laid = Math.min(wish, (free * c.room.found) / Math.exp(values[at + part.sealedScale]!));
   const drones = laid * droneShare(c, share, bees);
-  const worn = wornBy(c, openOfParticle(values, at, c.sealAge), bees);
+  const worn = wornBy(c, share, openOfParticle(values, at, c.sealAge), bees);
   const emerging = ageBrood(c, values, at, laid - drones);
   ageDrones(c, values, at, share, drones + could * misplacedShare(c, values, at));
   ageAdults(c, values, at, worn, hunger(c, values, at), emerging);

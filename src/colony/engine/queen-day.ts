@@ -3,26 +3,13 @@
  * cells are few; when a swarm leaves it takes its bees and its honey. Rare ways are proposed more often than
  * they happen, so that some particles hold each story before it is seen; the log weight makes up for it.
  */
-import { type FigureBook, value } from '../../figures/book.ts';
 import { nextNormal, nextUnit, type Stream } from '../../numbers/streams.ts';
 import { arrivesAt, guidedChainDay, layingShare } from '../queen-chain/chain.ts';
 import { chainStates, stateIndex } from '../queen-chain/states.ts';
 import { chainEvents } from '../queen-chain/ways.ts';
 import type { EngineConstants } from './constants.ts';
+import { logit } from './taken/queen.ts';
 import { adultDays, adultsAt, adultsOfParticle, broodAt, part } from './particle.ts';
-
-export interface QueenConstants {
-  readonly urgeBees: number;
-  readonly crowdedUrge: number;
-  readonly roomyUrge: number;
-  readonly roomyDays: number;
-  readonly guided: number;
-  readonly rampDays: number;
-  readonly swarmLogit: number;
-  readonly swarmSpread: number;
-  readonly swarmHoneyKg: number;
-  readonly afterSwarmShare: number;
-}
 
 const eventAt = {
   swarm: chainEvents.indexOf('swarm leaves'),
@@ -91,38 +78,22 @@ export function misplacedShare(c: EngineConstants, values: Float64Array, at: num
   return state === stateIndex['drone layer'] ? c.chain.slows.failing : c.chain.slows.share;
 }
 
-/** How many times as strong as its figure the urge to swarm is: season, bees, and days of cells left for eggs. */
-export function swarmUrge(c: EngineConstants, share: number, bees: number, eggs: number, free: number): number {
-  const { urgeBees, crowdedUrge, roomyUrge, roomyDays } = c.queen;
+/**
+ * How many times as strong as its figure the urge to swarm is: by the season, by bees in all and on the comb that
+ * there is, and by the days for which cells are left for eggs. `comb` in built cells.
+ */
+export function swarmUrge(c: EngineConstants, share: number, bees: number, eggs: number, free: number, comb: number): number {
+  const { urgeBees, urgeSeason, coverBees, crowdedUrge, roomyUrge, roomyDays } = c.queen;
   const days = eggs > 0 ? free / eggs : roomyDays;
   const room = crowdedUrge + (roomyUrge - crowdedUrge) * Math.min(1, days / roomyDays);
-  const many = Math.min(2, bees / urgeBees);
-  return share * share * many * many * room;
+  const many = Math.min(1, bees / urgeBees);
+  // Where nobody knows the comb, the bees are taken to cover it as the figure says.
+  const dense = c.ground.comb === null ? 1 : Math.min(2, bees / (comb * coverBees));
+  return share ** urgeSeason * many * many * dense * dense * room;
 }
 
 function daysSinceEgg(c: EngineConstants, values: Float64Array, at: number): number {
   let age = 0;
   while (age <= c.chain.rescueDays && values[at + broodAt + age]! < 1) age += 1;
   return age;
-}
-
-function logit(share: number): number {
-  return Math.log(share / (1 - share));
-}
-
-const gramsInKg = 1000;
-
-export function queenConstants(book: FigureBook): QueenConstants {
-  return {
-    urgeBees: value(book, 'engine-swarm-bees-urge'),
-    crowdedUrge: value(book, 'engine-crowded-urge'),
-    roomyUrge: value(book, 'engine-roomy-urge'),
-    roomyDays: value(book, 'engine-roomy-days'),
-    guided: value(book, 'engine-guided-times'),
-    rampDays: value(book, 'engine-new-queen-ramp'),
-    swarmLogit: logit(value(book, 'swarm-share')),
-    swarmSpread: value(book, 'engine-swarm-share-spread'),
-    swarmHoneyKg: value(book, 'engine-swarm-honey') / gramsInKg,
-    afterSwarmShare: value(book, 'engine-after-swarm-bees'),
-  };
 }

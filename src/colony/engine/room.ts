@@ -6,19 +6,6 @@
 import type { EngineConstants } from './constants.ts';
 import { broodCellsOfParticle, part } from './particle.ts';
 
-export interface RoomConstants {
-  /** Of built cells, those that brood and food can use. */
-  readonly usable: number;
-  readonly honeyKgPerCell: number;
-  readonly breadKgPerCell: number;
-  readonly breadMostKg: number;
-  /** Cells built on a day by a strong colony in flow, and the bees that make it strong. */
-  readonly builtPerDay: number;
-  readonly builderBees: number;
-  /** Of free cells, the share that a queen finds in a day. */
-  readonly found: number;
-}
-
 /** Cells that hold nothing; never below 0. */
 export function freeCells(c: EngineConstants, values: Float64Array, at: number): number {
   const r = c.room;

@@ -10,6 +10,7 @@ import { begin, type Cloud, type Setup, step, type StepInfo } from '../../number
 import type { EngineConstants } from './constants.ts';
 import { colonyModel } from './model.ts';
 import type { Seens } from './seen/list.ts';
+import { stirred } from './stir-colony.ts';
 import { thinned } from './thin.ts';
 
 export type EngineSetup = Setup<EngineConstants, Seens>;
@@ -40,7 +41,12 @@ export interface Met {
 }
 
 export function engineSetup(constants: EngineConstants, book: FigureBook): EngineSetup {
-  return { model: colonyModel, constants, resampleBelow: value(book, 'engine-resample-below') };
+  const kept = value(book, 'engine-stir-kept');
+  const byParts = {
+    leastShare: value(book, 'engine-part-least'),
+    stir: (_: EngineConstants, cloud: Cloud, part: number, seed: number) => stirred(cloud, kept, part, seed),
+  };
+  return { model: colonyModel, constants, resampleBelow: value(book, 'engine-resample-below'), byParts };
 }
 
 /** Much is unknown of a colony that was never seen: it begins with many particles, and keeps fewer after some visits. */

@@ -12,6 +12,8 @@ export interface SeasonTables {
   readonly rise: Float64Array;
   readonly fall: Float64Array;
   readonly floor: number;
+  /** Days of longer season at each end that raise the floor e-fold. */
+  readonly floorDays: number;
   /** Days to add to the northern year. */
   readonly turn: number;
   /** Day of the year, from 0, at which half of the way up is done. */
@@ -22,6 +24,8 @@ export interface SeasonTables {
 
 const yearDays = 365.2425;
 const tableDays = 366;
+/** However mild the winter, it is not the height of the year. */
+const mostFloor = 1 / 2;
 /** Any year that does not leap, for its days' names. */
 const someYear = '2001-01-01';
 
@@ -34,6 +38,7 @@ export function seasonTables(book: FigureBook, latitude: number | null): SeasonT
     rise,
     fall: shares.map((share, day) => (day > peak ? share / most : 1)),
     floor: value(book, 'engine-season-floor'),
+    floorDays: value(book, 'engine-season-floor-days'),
     turn: latitude !== null && latitude < 0 ? yearDays / 2 : 0,
     middleOfRise: rise.findIndex((share) => share >= 1 / 2),
     peak,
@@ -50,7 +55,8 @@ export function yearDay(tables: SeasonTables, day: number): number {
 export function seasonShare(tables: SeasonTables, day: number, rise: number, fall: number, depth: number): number {
   const t = yearDay(tables, day);
   const share = Math.min(read(tables.rise, t - rise), read(tables.fall, t - fall));
-  return tables.floor + (1 - tables.floor) * share ** Math.exp(depth);
+  const floor = Math.min(mostFloor, tables.floor * Math.exp((fall - rise) / 2 / tables.floorDays));
+  return floor + (1 - floor) * share ** Math.exp(depth);
 }
 
 /** Straight between the days of a table, level beyond its ends. */

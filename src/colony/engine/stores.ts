@@ -5,22 +5,6 @@
 import type { EngineConstants } from './constants.ts';
 import { part } from './particle.ts';
 
-export interface StoreConstants {
-  /** Kilograms a bee brings in on a day at the height of the season, when the flow is as expected. */
-  readonly nectarKg: number;
-  readonly breadKg: number;
-  /** Season's share below which nothing comes in. */
-  readonly leastShare: number;
-  readonly eatKg: number;
-  readonly rearKg: number;
-  readonly rearBreadKg: number;
-  /** The logarithm's variance halved: the wandering flow has mean 1. */
-  readonly flowMean: number;
-  /** Bees count as more than those found at home. */
-  readonly hungryKg: number;
-  readonly hungryLoss: number;
-}
-
 /** Adds the day's income and takes what is eaten; `bees` as counted, `reared` cells that began the sealed days. */
 export function storesDay(
   c: EngineConstants,

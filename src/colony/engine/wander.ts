@@ -5,42 +5,8 @@
  */
 import { nextNormal, type Stream } from '../../numbers/streams.ts';
 import type { EngineConstants } from './constants.ts';
-import { eyeGapAt, eyeVarianceAt, part, type Part } from './particle.ts';
-
-/** A number that wanders about its middle with a spread; a gap falls to 1/e in so many days. */
-export interface Wanderer {
-  readonly part: Part;
-  readonly middle: number;
-  readonly spread: number;
-  readonly days: number;
-}
-
-/** The same as columns, for a move of a fixed number of days. */
-export interface Wander {
-  readonly count: number;
-  readonly offset: Int32Array;
-  readonly middle: Float64Array;
-  readonly spread: Float64Array;
-  readonly kept: Float64Array;
-  /** Spread of a move's push: the wandering keeps its spread. */
-  readonly push: Float64Array;
-}
-
-export function wanderOf(wanderers: readonly Wanderer[], moveDays: number): Wander {
-  const kept = Float64Array.from(wanderers, ({ days }) => Math.exp(-moveDays / days));
-  const spread = Float64Array.from(wanderers, (one) => one.spread);
-  return {
-    count: wanderers.length,
-    offset: Int32Array.from(wanderers, (one) => part[one.part]),
-    middle: Float64Array.from(wanderers, (one) => one.middle),
-    spread,
-    kept,
-    push: spread.map((sd, i) => sd * Math.sqrt(1 - kept[i]! ** 2)),
-  };
-}
-
-/** Days between the moves of what is slow. A power of 2 and small beside the months that it remembers. */
-export const slowDays = 8;
+import { eyeGapAt, eyeVarianceAt } from './particle.ts';
+import { slowDays, type Wander } from './taken/wander.ts';
 
 export function wanderOn(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
   move(c.quick, values, at, stream);

@@ -186,7 +186,7 @@ export const advice = {
   'advice.due.change-swarm': 'A swarm seen, or signs at the entrance: then sooner.',
   'advice.due.change-outside': 'A good look from outside can stand in on a poor day.',
 
-  'advice.look.open': 'Open {window} for {ask}: {places} {n|tells|tell}.',
+  'advice.look.open': 'Open {window} for {ask}: {places} would tell.',
   'advice.look.open-all': 'Open {window} for {ask}.',
   'advice.look.long': 'Open {window}: last opened on {last}.',
   'advice.look.long-why': 'What nobody thought of is found by a look at least every {days|day|# days} in the season.',

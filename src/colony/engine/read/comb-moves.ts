@@ -8,7 +8,7 @@ import { spotOn } from '../../../hive/hanging.ts';
 import { combsOfHive } from '../../nest-bars.ts';
 import type { Comb, Spot } from '../../../hive/state.ts';
 import { addDays, type Day } from '../../../numbers/day.ts';
-import type { Happening } from '../happenings.ts';
+import type { Happening } from '../happening.ts';
 import { amountsExpected } from './bar-amounts.ts';
 import { partOfNest } from './part-of-nest.ts';
 import { builtOf, lastReading, type RecordBook, troughOn } from './record-book.ts';

@@ -8,7 +8,7 @@ import { value } from '../../../figures/book.ts';
 import { addDays, dayNumber } from '../../../numbers/day.ts';
 import { swarmBees } from '../../adults.ts';
 import type { Beginning, Ground } from '../constants.ts';
-import type { Happening } from '../happenings.ts';
+import type { Happening } from '../happening.ts';
 import { builtOf, combsBefore, lastReading, type RecordBook, troughOn } from './record-book.ts';
 import { toldOf } from './told-of.ts';
 

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import { printedBook, value } from '../../../figures/book.ts';
 import { dayNumber } from '../../../numbers/day.ts';
 import { type SampleYard, sampleYard } from '../../for-tests.ts';
-import type { Happening } from '../happenings.ts';
+import type { Happening } from '../happening.ts';
 import type { Visited } from '../run.ts';
 import { groundOf } from './ground-of.ts';
 import { recordBook } from './record-book.ts';

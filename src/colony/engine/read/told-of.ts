@@ -9,7 +9,7 @@ import { inBase, type Typed } from '../../../numbers/units.ts';
 import type { Window } from '../../../numbers/window.ts';
 import type { ColonyEvent, DatedEvent } from '../../state.ts';
 import { viewOf } from '../../view-of.ts';
-import type { Happening } from '../happenings.ts';
+import type { Happening } from '../happening.ts';
 import { combMoves } from './comb-moves.ts';
 import { partOfNest } from './part-of-nest.ts';
 import { type RecordBook, troughOn } from './record-book.ts';

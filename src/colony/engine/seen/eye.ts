@@ -8,7 +8,7 @@
 import { leastChance, logNormalDensity, normalBelow, normalQuantile } from '../../../numbers/normal.ts';
 import { nextNormal, nextUnit, type Stream } from '../../../numbers/streams.ts';
 import { eyeGapAt, eyes, eyeVarianceAt, part } from '../particle.ts';
-import type { CountConstants } from './count-constants.ts';
+import type { CountConstants } from '../taken/counts.ts';
 
 export interface Count {
   /** Bees, cells or kilograms, as counted on what was opened; at least 0. */

@@ -13,6 +13,9 @@ interface AgesProps {
   readonly foreseen: Foreseen;
 }
 
+/** With fewer than one in a hundred left of them, the old queen's daughters are not told apart in words: our choice. */
+const leastOld = 0.01;
+
 export function AgesPart({ view, foreseen }: AgesProps) {
   const { t } = useText();
   const wide = useWide();
@@ -20,7 +23,7 @@ export function AgesPart({ view, foreseen }: AgesProps) {
   const { adults, brood } = foreseen.ages;
   const [bees, cells] = [sumsOf(adults), sumsOf(brood)];
   const all = bees.old + bees.new + cells.old + cells.new;
-  const old = bees.old + cells.old >= 1;
+  const old = bees.old + cells.old >= leastOld * all;
   return (
     <section>
       <h2>{t('ages.title')}</h2>
