@@ -156,3 +156,28 @@ test('E126 a model that stops leaves the picture as it is, and the plain forecas
   assert.notEqual(model.state().picture, null);
   assert.equal(model.state().trouble[0]?.code, 'engine-stopped');
 });
+
+test('E127 while a visit is on the screen neither is the model asked nor a picture made; both follow when it is left', async () => {
+  const open: (() => void)[] = [];
+  const { around, pictures, asked } = world(memoryYardStore(), async (entries, day, colony) => {
+    await new Promise<void>((done) => void open.push(done));
+    return toldBy(entries, day, colony);
+  });
+  const model = createYardModel(around);
+  await model.openBook('own');
+  await settled();
+  const release = model.holdPicture();
+  open[0]?.();
+  await settled();
+  assert.equal(asked.length, 1);
+  assert.deepEqual(pictures, [[]]);
+  release();
+  await settled();
+  open[1]?.();
+  await settled();
+  assert.deepEqual(
+    asked.map(([colony]) => colony),
+    colonies,
+  );
+  assert.deepEqual(pictures, [[], ['alder'], ['alder', 'birch']]);
+});

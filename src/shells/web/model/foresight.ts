@@ -54,14 +54,18 @@ export async function foreseeOne(work: Work, store: YardStore, colony: Id, ticke
   return made.foreseen;
 }
 
-/** All living colonies, the most urgent first; true when anything new was told, and nobody asked anew meanwhile. */
+/**
+ * All living colonies, the most urgent first; true when anything new was told, and nobody asked anew meanwhile. While a
+ * visit is on the screen nothing is asked: the picture that follows it goes on.
+ */
 export async function foreseeYard(work: Work, store: YardStore, ticket: number): Promise<boolean> {
   const before = new Set(work.told.values());
   for (const colony of inOrder(work.state.picture)) {
+    if (work.holds > 0) return false;
     await foreseeOne(work, store, colony, ticket);
     if (ticket !== work.asked || work.store !== store) return false;
   }
-  return [...work.told.values()].some((foreseen) => !before.has(foreseen));
+  return work.holds === 0 && [...work.told.values()].some((foreseen) => !before.has(foreseen));
 }
 
 function inOrder(picture: Picture | null): readonly Id[] {
