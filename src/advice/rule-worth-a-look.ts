@@ -9,7 +9,7 @@ import type { FigureKey } from '../figures/list.ts';
 import { addDays, daysBetween } from '../numbers/day.ts';
 import { windowOf } from '../numbers/window.ts';
 import type { Advice, Cite } from './advice.ts';
-import { byEntry, daySlot, figureNumber, fromEntries, numberSlot, placesSlot, saying, term, windowSlot } from './cited.ts';
+import { byEntry, daySlot, figureNumber, fromEntries, placesSlot, saying, term, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
 import { inVisitSeason, winterBetween } from './season.ts';
 import { lastEvent, lastOpening, outsideHarm, soon } from './view-facts.ts';
@@ -60,7 +60,7 @@ function open(facts: Facts, look: Look): Advice | null {
     };
   }
   const { ask, chance, places } = asked;
-  const told = { n: numberSlot(places.length, 'bars', cite), places: placesSlot(places, cite) };
+  const told = { places: placesSlot(places, cite) };
   const what = { ...slots, ask: term(`advice.look.ask-${ask}`) };
   return {
     ...base(facts, 'open', places),
