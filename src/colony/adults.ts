@@ -6,7 +6,7 @@
 import { type FigureBook, rangeOf, value } from '../figures/book.ts';
 import { beesOnFace } from '../hive/bees-on-face.ts';
 import { hiveMeasures } from '../hive/hive-measures.ts';
-import { type Day, daysBetween } from '../numbers/day.ts';
+import { addDays, type Day, daysBetween } from '../numbers/day.ts';
 import { nothing, type Range, scaleRange, timesRange } from '../numbers/range.ts';
 import { combRead } from './comb-read.ts';
 import type { Colony, ColonyEvent, ColonyState, Visit } from './state.ts';
@@ -91,6 +91,15 @@ function combsLeft(state: ColonyState, event: ColonyEvent & { kind: 'split off' 
       ? 0
       : [...(state.placed.get(bay.hive)?.keys() ?? [])].filter((place) => bay.from <= place && place <= bay.to).length;
   return Math.max(stayed, 1) / Math.max(stayed + event.combs.length, 1);
+}
+
+/** Bees by the last count up to the day, as they were before anything was done on it; null where nobody had counted. */
+export function beesCounted(state: ColonyState, colony: Colony, day: Day, book: FigureBook): number | null {
+  for (const visit of [...visitsInOrder(state, colony.id, day)].reverse()) {
+    const counted = countedBees(state, visit, book);
+    if (counted !== null) return counted.likely * changesSince(state, visit, addDays(day, -1), book).likely;
+  }
+  return null;
 }
 
 /** Bees that a hived swarm is likely to have had on the day; null where its parent had not been counted. */

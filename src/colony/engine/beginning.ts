@@ -5,7 +5,7 @@
  */
 import { nextNormal, nextUnit, type Stream } from '../../numbers/streams.ts';
 import { stateIndex } from '../queen-chain/states.ts';
-import type { EngineConstants } from './constants.ts';
+import type { EngineConstants, SplitFrom } from './constants.ts';
 import { eggsOn, shareOn } from './laying.ts';
 import { wornBy } from './ageing.ts';
 import { adultDays, adultsAt, broodAt, broodDays, openOfParticle, part } from './particle.ts';
@@ -27,7 +27,7 @@ export function colonyBegins(c: EngineConstants, day: number, values: Float64Arr
   becomes(values, at, stateIndex.laying);
   values[at + part.queenFrom] = day - long;
   if (beginning.kind === 'standing') standing(c, day, values, at, stream);
-  else if (beginning.kind === 'split') split(c, day, values, at, stream);
+  else if (beginning.kind === 'split') split(c, day, beginning.from ?? nothingCounted, values, at, stream);
   else swarm(c, day, beginning.bees, values, at, stream);
 }
 
@@ -45,15 +45,20 @@ function standing(c: EngineConstants, day: number, values: Float64Array, at: num
   values[at + part.flightAge] = Math.min(long, c.forageAge / Math.max(c.forageAge / long, worn));
 }
 
-function split(c: EngineConstants, day: number, values: Float64Array, at: number, stream: Stream): void {
+const nothingCounted: SplitFrom = { bees: null, broodCells: null, honeyKg: null };
+
+function split(c: EngineConstants, day: number, from: SplitFrom, values: Float64Array, at: number, stream: Stream): void {
   const { start, season } = c;
   const t = yearDay(season, day);
   // Who splits before the year's peak does so when laying is well on its way up: so spring is not later than that.
   const latest = t - start.afterRise - season.middleOfRise;
   if (t < season.peak) values[at + part.rise] = Math.min(values[at + part.rise]!, latest);
-  const bees = start.splitBees * Math.exp(start.splitSpread * nextNormal(stream));
-  const brood = bees * start.splitBrood * Math.exp(start.splitBroodSpread * nextNormal(stream));
+  // Bees fly back and combs are not alike: what the parent's counts let expect keeps the spread of what nobody counted.
+  const bees = (from.bees ?? start.splitBees) * Math.exp(start.splitSpread * nextNormal(stream));
+  const counted = from.broodCells === null ? bees * start.splitBrood : from.broodCells / Math.exp(values[at + part.sealedScale]!);
+  const brood = counted * Math.exp(start.splitBroodSpread * nextNormal(stream));
   fill(c, values, at, bees, brood);
+  if (from.honeyKg !== null) values[at + part.honeyKg] = from.honeyKg * Math.exp(c.counts.noise.honeyKg * nextNormal(stream));
   queened(c, day, values, at, stream);
 }
 

@@ -64,9 +64,16 @@ export interface EngineConstants {
 export type Beginning =
   /** Nobody knows: it is taken to have stood for some weeks. */
   | { readonly kind: 'standing' }
-  | { readonly kind: 'split' }
+  | { readonly kind: 'split'; readonly from?: SplitFrom }
   /** A swarm on bare bars; `bees` where its parent was counted. */
   | { readonly kind: 'swarm'; readonly bees: number | null };
+
+/** What came over with the combs of a split, as counted in its parent; null where it was not. */
+export interface SplitFrom {
+  readonly bees: number | null;
+  readonly broodCells: number | null;
+  readonly honeyKg: number | null;
+}
 
 /** What is known of one colony and its place before anything was seen. */
 export interface Ground {

@@ -10,6 +10,7 @@ import { swarmBees } from '../../adults.ts';
 import type { Beginning, Ground } from '../constants.ts';
 import type { Happening } from '../happening.ts';
 import { builtOf, combsBefore, lastReading, type RecordBook, troughOn } from './record-book.ts';
+import { splitFrom } from './split-from.ts';
 import { toldOf } from './told-of.ts';
 
 export interface GroundRead {
@@ -22,12 +23,16 @@ export function groundOf(records: RecordBook): GroundRead {
   const told = toldOf(records);
   const kind = kindOf(records, told);
   const begins = beginsOn(records, kind, told);
-  const beginning: Beginning =
-    kind === 'swarm'
-      ? { kind, bees: swarmBees(records.state, records.colony, records.colony.began.latest, records.book) }
-      : { kind };
+  const beginning = beginningOf(records, kind);
   const comb = combOf(records, kind);
   return { ground: { latitude: records.latitude, beginning, comb, told }, begins };
+}
+
+function beginningOf(records: RecordBook, kind: Beginning['kind']): Beginning {
+  const { state, colony, book } = records;
+  if (kind === 'swarm') return { kind, bees: swarmBees(state, colony, colony.began.latest, book) };
+  const from = kind === 'split' ? splitFrom(records) : null;
+  return kind === 'split' && from !== null ? { kind, from } : { kind };
 }
 
 type Told = ReadonlyMap<number, readonly Happening[]>;

@@ -154,6 +154,31 @@ test('E104 combs that went take their part of the nest, combs taken out leave th
   );
 });
 
+test('E128 a split begins with what its combs last held and its part of the bees that were counted', () => {
+  const { yard, hive, colony } = settled();
+  const full = { ...brood, face: { bees8: 8 } };
+  yard.visit('2014-05-02', colony, hive, { 1: full, 2: full, 3: { brood: 0, food: 8, face: { sealedFood8: 8, bees8: 8 } } });
+  const combs = [...yard.fold().draft.combs.values()].map((comb) => comb.id);
+  const child = yard.id();
+  yard.add('split', '2014-05-03', {
+    from: colony,
+    child,
+    childName: 'Birch',
+    into: { hive: yard.hive('2014-05-01'), bay: null },
+    combs: [
+      { comb: combs[0], place: 1 },
+      { comb: combs[2], place: 2 },
+    ],
+    queenSide: 'unknown',
+  });
+  const { beginning } = groundOf(recordBook(yard.fold().draft, child, '2014-12-31', book)).ground;
+  assert.ok(beginning.kind === 'split' && beginning.from !== undefined);
+  // A day older: none has emerged yet of brood laid evenly over 21 days but the oldest day's, and as much is laid again.
+  near(beginning.from.broodCells ?? 0, combCells * 0.5, 0.05);
+  near(beginning.from.honeyKg ?? 0, faceDm2 * 0.128 * 2.7 * (1 + 0.25 * 0.7 * (0.6 + 0.4 * 0.5)));
+  near(beginning.from.bees ?? 0, (2 / 3) * 3 * 2 * faceDm2 * value(book, 'bees-per-dm2'));
+});
+
 test('E105 sugar becomes stores by the figures; of an amount that nobody noted nothing is known', () => {
   const syrup = value(book, 'syrup-kg-per-l') * value(book, 'syrup-sugar-share') * value(book, 'syrup-yield');
   near(storesFrom('sugar syrup', { value: 2, unit: 'l' }, book) ?? 0, 2 * syrup);
