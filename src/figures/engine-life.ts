@@ -171,7 +171,7 @@ const queens = [
     'engine-swarm-season',
     'Power of the season of laying that the urge to swarm follows',
     ['swarms', 'power', any],
-    [2, 4, 6],
+    [3, 6, 8],
     'nine of ten swarms of temperate places leave between late April and mid July, a season far narrower than that of brood',
   ),
   choice(

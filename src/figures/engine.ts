@@ -431,6 +431,20 @@ const opening = [
     [5, 7, 14],
     'a week leaves time to come with food',
   ),
+  choice(
+    'engine-open-broodless-chance',
+    'Chance that no brood is left, from which it is a reason to open',
+    ['visits', 'share', 'a queen may be missing'],
+    [0.1, 0.2, 0.4],
+    'days more or less change little for a colony that waits for its queen, and looks disturb her',
+  ),
+  choice(
+    'engine-open-broodless-days',
+    'Days after an opening before which missing brood is no reason for another',
+    ['visits', 'd', 'a queen may be missing'],
+    [5, 7, 10],
+    'eggs of a new queen show a week later or not',
+  ),
 ] as const;
 
 export const engineFigures = [

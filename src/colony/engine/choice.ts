@@ -19,6 +19,9 @@ export interface ChoiceConstants {
   /** Days since the first egg in a queen cell from which it is a reason. */
   readonly cellDays: number;
   readonly storesDays: number;
+  /** No eggs wait longer: from that chance, and that many days after the last opening. */
+  readonly broodlessChance: number;
+  readonly broodlessDays: number;
   /** Chance of a virgin, or of a queen just given, from which a look does harm. */
   readonly harm: number;
 }
@@ -29,6 +32,8 @@ export interface ReasonsToOpen {
   readonly stores: number;
   readonly eggs: number;
   readonly any: number;
+  /** Cells or stores, which a few days make worse. */
+  readonly urgent: number;
   readonly harm: number;
 }
 
@@ -37,12 +42,13 @@ export function opensToday(choice: ChoiceConstants, daysSince: number | null, re
   if (daysSince === null || daysSince >= choice.latest) return true;
   if (daysSince < choice.soonest) return false;
   if (reasons.harm >= choice.harm) return reasons.stores > choice.chance;
-  return reasons.any > choice.chance;
+  const noEggs = daysSince >= choice.broodlessDays && reasons.eggs >= choice.broodlessChance;
+  return reasons.urgent > choice.chance || noEggs;
 }
 
 /** The reasons on the cloud's day. */
 export function reasonsToOpen(c: EngineConstants, cloud: Cloud, choice: ChoiceConstants): ReasonsToOpen {
-  const sums = { cells: 0, stores: 0, eggs: 0, any: 0, harm: 0 };
+  const sums = { cells: 0, stores: 0, eggs: 0, any: 0, urgent: 0, harm: 0 };
   for (let particle = 0; particle < cloud.count; particle += 1) {
     const at = particle * particleSize;
     const share = Math.exp(cloud.logShares[particle]!);
@@ -52,6 +58,7 @@ export function reasonsToOpen(c: EngineConstants, cloud: Cloud, choice: ChoiceCo
     if (cells) sums.cells += share;
     if (stores) sums.stores += share;
     if (eggs) sums.eggs += share;
+    if (cells || stores) sums.urgent += share;
     if (cells || stores || eggs) sums.any += share;
     if (harmedByLook(cloud.values, at)) sums.harm += share;
   }
@@ -94,6 +101,8 @@ export function choiceConstants(book: FigureBook): ChoiceConstants {
     latest: value(book, 'engine-open-latest'),
     cellDays: value(book, 'engine-open-cell-days'),
     storesDays: value(book, 'engine-open-stores-days'),
+    broodlessChance: value(book, 'engine-open-broodless-chance'),
+    broodlessDays: value(book, 'engine-open-broodless-days'),
     harm: value(book, 'queen-state-harm-chance'),
   };
 }
