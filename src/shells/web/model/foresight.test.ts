@@ -98,7 +98,7 @@ test('E123 the picture stands before the model has spoken; when it has spoken of
   assert.ok(model.state().picture?.colonies.every((view) => view.foreseen !== null));
 });
 
-test('E124 what was told is kept with the book: it stands at once at the next opening, and is asked anew when something was written', async () => {
+test('E124 what was told is kept with the book and stands at once at the next opening, unless something was written since', async () => {
   const first = world();
   const model = createYardModel(first.around);
   await model.openBook('own');

@@ -38,7 +38,10 @@ async function show(work: Work, store: YardStore, ticket: number): Promise<boole
   }
 }
 
-/** What comes after the picture: the model on the colonies just visited, what is issued of them, then the rest, and one picture with it all. */
+/**
+ * What comes after the picture: the model on the colonies just visited, what is issued of them, then the rest, and
+ * one picture with it all.
+ */
 async function follow(work: Work, store: YardStore, ticket: number): Promise<void> {
   try {
     await keepIssued(work, store, ticket);
