@@ -64,8 +64,8 @@ const stores = [
     'engine-hungry-honey',
     'Honey below which bees starve',
     ['food', 'kg', any],
-    [0.05, 0.2, 0.5],
-    'what is left then is scattered or out of reach',
+    [0.02, 0.05, 0.2],
+    'what is left then is scattered or out of reach; a small swarm lives on little more from day to day',
   ),
   choice(
     'engine-hungry-loss',
@@ -111,6 +111,13 @@ const room = [
     ['comb', 'share', 'combs of a top-bar hive'],
     [0.75, 0.85, 0.95],
     'edges, drone comb and cells at wood and wall are left out',
+  ),
+  choice(
+    'engine-honey-most-share',
+    'Of usable cells, the most that honey takes from the queen',
+    ['comb', 'share', 'all seasons'],
+    [0.5, 0.7, 0.85],
+    'a nest is kept for brood in the strongest flow, and syrup stands in the feeder until there is comb for it',
   ),
   choice(
     'engine-cells-found',
@@ -171,8 +178,15 @@ const queens = [
     'engine-swarm-season',
     'Power of the season of laying that the urge to swarm follows',
     ['swarms', 'power', any],
-    [3, 6, 8],
+    [2, 5, 8],
     'nine of ten swarms of temperate places leave between late April and mid July, a season far narrower than that of brood',
+  ),
+  choice(
+    'engine-swarm-season-after',
+    'The same past the peak of the year',
+    ['swarms', 'power', any],
+    [6, 12, 20],
+    'brood falls slowly after midsummer, but few swarms leave once colonies have ceased to grow',
   ),
   choice(
     'engine-swarm-cover',

@@ -399,7 +399,7 @@ const opening = [
   choice(
     'engine-open-chance',
     'Chance that something waits inside a hive, from which it is opened',
-    ['visits', 'share', 'cells, stores or no brood'],
+    ['visits', 'share', 'swarm cells or stores'],
     [0.01, 0.02, 0.03],
     'an opening costs an hour, a swarm half of the bees; in made-up worlds larger chances lost more swarms than a look each week',
   ),
@@ -420,16 +420,16 @@ const opening = [
   choice(
     'engine-open-cell-days',
     'Days since the first egg in a queen cell from which it is a reason to open',
-    ['visits', 'd', 'swarm or supersedure cells'],
-    [3, 3, 6],
-    'a cell with a larva is seen, one with an egg is taken for an empty cup',
+    ['visits', 'd', 'swarm cells'],
+    [3, 6, 7],
+    'cells are sealed on day 8 and the swarm leaves then: to look two days before finds the cells and is still in time',
   ),
   choice(
     'engine-open-stores-days',
     'Days in which stores may be gone, so that it is a reason to open',
-    ['visits', 'd', 'income as it is'],
-    [5, 7, 14],
-    'a week leaves time to come with food',
+    ['visits', 'd', 'should nothing come in'],
+    [7, 18, 28],
+    'a flow ends unseen and bees eat more than is thought; some weeks of food are what a keeper leaves them',
   ),
   choice(
     'engine-open-broodless-chance',

@@ -34,7 +34,15 @@ function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: nu
   const bees = adultsOfParticle(values, at);
   const could = eggsOn(c, share, bees, values, at);
   const free = freeCells(c, values, at);
-  const urge = swarmUrge(c, share, bees * Math.exp(values[at + part.beesScale]!), could, free, values[at + part.comb]!);
+  const urge = swarmUrge(
+    c,
+    day,
+    share,
+    bees * Math.exp(values[at + part.beesScale]!),
+    could,
+    free,
+    Math.max(values[at + part.comb]!, values[at + part.combMost]! / 2),
+  );
   const weight = queenDay(c, day, values, at, share, urge, stream);
   const wish = could * queenShare(c, day, values, at);
   const laid = Math.min(wish, (free * c.room.found) / Math.exp(values[at + part.sealedScale]!));
@@ -44,8 +52,10 @@ function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: nu
   ageDrones(c, values, at, share, drones + could * misplacedShare(c, values, at));
   ageAdults(c, values, at, worn, hunger(c, values, at), emerging);
   values[at + part.flightAge] = flightAgeOn(c, values[at + part.flightAge]!, worn);
-  storesDay(c, values, at, share, bees, values[at + broodAt + c.sealAge]!, free);
-  combDay(c, values, at, share, bees, free);
+  const cells = could * Math.exp(values[at + part.sealedScale]!);
+  // The queen's cells of the day are not filled with nectar.
+  storesDay(c, values, at, share, bees, values[at + broodAt + c.sealAge]!, free - cells);
+  combDay(c, values, at, share, bees, free, cells * c.queen.roomyDays);
   if (values[at + part.rest]! > 0) values[at + part.rest]! -= 1;
   wanderOn(c, day, values, at, stream);
   return weight;

@@ -10,6 +10,7 @@ import { chainEvents } from '../queen-chain/ways.ts';
 import type { EngineConstants } from './constants.ts';
 import { logit } from './taken/queen.ts';
 import { adultDays, adultsAt, adultsOfParticle, broodAt, part } from './particle.ts';
+import { yearDay } from './season.ts';
 
 const eventAt = {
   swarm: chainEvents.indexOf('swarm leaves'),
@@ -82,14 +83,23 @@ export function misplacedShare(c: EngineConstants, values: Float64Array, at: num
  * How many times as strong as its figure the urge to swarm is: by the season, by bees in all and on the comb that
  * there is, and by the days for which cells are left for eggs. `comb` in built cells.
  */
-export function swarmUrge(c: EngineConstants, share: number, bees: number, eggs: number, free: number, comb: number): number {
-  const { urgeBees, urgeSeason, coverBees, crowdedUrge, roomyUrge, roomyDays } = c.queen;
+export function swarmUrge(
+  c: EngineConstants,
+  day: number,
+  share: number,
+  bees: number,
+  eggs: number,
+  free: number,
+  comb: number,
+): number {
+  const { urgeBees, urgeSeason, urgeAfter, coverBees, crowdedUrge, roomyUrge, roomyDays } = c.queen;
   const days = eggs > 0 ? free / eggs : roomyDays;
   const room = crowdedUrge + (roomyUrge - crowdedUrge) * Math.min(1, days / roomyDays);
   const many = Math.min(1, bees / urgeBees);
   // Where nobody knows the comb, the bees are taken to cover it as the figure says.
   const dense = c.ground.comb === null ? 1 : Math.min(2, bees / (comb * coverBees));
-  return share ** urgeSeason * many * many * dense * dense * room;
+  const season = share ** (yearDay(c.season, day) > c.season.peak ? urgeAfter : urgeSeason);
+  return season * many * many * dense * dense * room;
 }
 
 function daysSinceEgg(c: EngineConstants, values: Float64Array, at: number): number {

@@ -59,7 +59,7 @@ function cloud(of: number, change: (values: Float64Array) => void, on = may): Cl
 }
 const ripening = (values: Float64Array): void => {
   values[part.queen] = stateIndex['swarm cells open'];
-  values[part.queenDays] = 5;
+  values[part.queenDays] = look.choice.cellDays;
 };
 const days = (clouds: readonly number[], change = ripening): readonly Cloud[] =>
   clouds.map((of, ahead) => cloud(of, change, may + ahead));

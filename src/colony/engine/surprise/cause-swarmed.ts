@@ -34,6 +34,7 @@ function urgeOf({ engine, day }: Given, values: Float64Array, at: number): numbe
   const bees = adultsOfParticle(values, at);
   return swarmUrge(
     engine,
+    day,
     share,
     bees,
     eggsOn(engine, share, bees, values, at),

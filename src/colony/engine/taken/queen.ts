@@ -6,6 +6,8 @@ export interface QueenConstants {
   readonly urgeBees: number;
   /** Power of the season's share that the urge follows. */
   readonly urgeSeason: number;
+  /** The same past the year's peak. */
+  readonly urgeAfter: number;
   /** Bees on a built cell when they cover the comb so far that the urge is what its figure says. */
   readonly coverBees: number;
   readonly crowdedUrge: number;
@@ -27,6 +29,7 @@ export function queenConstants(book: FigureBook): QueenConstants {
   return {
     urgeBees: value(book, 'engine-swarm-bees-urge'),
     urgeSeason: value(book, 'engine-swarm-season'),
+    urgeAfter: value(book, 'engine-swarm-season-after'),
     coverBees: (value(book, 'engine-swarm-cover') * full.bees.likely) / full.workerCells.likely,
     crowdedUrge: value(book, 'engine-crowded-urge'),
     roomyUrge: value(book, 'engine-roomy-urge'),
