@@ -63,7 +63,8 @@ export const splitSum = sum({
   formula:
     'bees of all ages as in a steady colony; the share moved goes, and of its bees over house-bee-days driftShare flies back ' +
     '(0 where the new stand is far). Each day: brood a day older, survival-… lost where a stage ends; bees by age, ' +
-    'die by the set of survival (left out: benign); eggs = sealed/worker-sealed-days/survival-to-sealed of the whole colony × season × N/(w + N) over the same before, ' +
+    'die by the set of survival (left out: benign); eggs = sealed/worker-sealed-days/survival-to-sealed of the whole colony ' +
+    '× season × N/(w + N) over the same before, ' +
     'w = engine-half-bees, at most the high end of laying-peak. First eggs without the queen: own cells emergency-first-eggs ' +
     '(null without eggs and larvae), ripe cell ' +
     'split-ripe-cell-days + queen-first-egg-age, virgin queen-first-egg-age, mated introduced-laying-days; layingChance that it comes ' +
