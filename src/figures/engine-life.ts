@@ -120,6 +120,13 @@ const room = [
     'a nest is kept for brood in the strongest flow, and syrup stands in the feeder until there is comb for it',
   ),
   choice(
+    'engine-bread-most-share',
+    'Of built cells, the most that bee bread takes',
+    ['comb', 'share', 'all seasons'],
+    [0.05, 0.12, 0.2],
+    'of the cells of a brood area some 5 of 100 hold pollen or honey; beside it combs with more are met',
+  ),
+  choice(
     'engine-cells-found',
     'Of free cells, those that a queen finds in a day',
     ['brood', 'share', 'brood nest'],

@@ -9,17 +9,33 @@ import { broodCellsOfParticle, part } from './particle.ts';
 /** Cells that hold nothing; never below 0. */
 export function freeCells(c: EngineConstants, values: Float64Array, at: number): number {
   const r = c.room;
-  const held = broodCellsOfParticle(values, at) + values[at + part.honeyKg]! / r.honeyKgPerCell;
-  return Math.max(0, values[at + part.comb]! * r.usable - held - values[at + part.breadKg]! / r.breadKgPerCell);
+  const usable = values[at + part.comb]! * r.usable;
+  // More honey than that is still in feeders and bees, or thicker comb.
+  const honey = Math.min(values[at + part.honeyKg]! / r.honeyKgPerCell, usable * r.honeyMost);
+  const bread = values[at + part.breadKg]! / r.breadKgPerCell;
+  return Math.max(0, usable - broodCellsOfParticle(values, at) - honey - bread);
 }
 
-/** Comb grows in flow, by bees, as far as the bars reach; faster the less is free. */
-export function combDay(c: EngineConstants, values: Float64Array, at: number, share: number, bees: number, free: number): void {
+/** Comb grows in flow, by bees, as far as the bars reach, while less is free than `wanted` cells for eggs of some days. */
+export function combDay(
+  c: EngineConstants,
+  values: Float64Array,
+  at: number,
+  share: number,
+  bees: number,
+  free: number,
+  wanted: number,
+): void {
   const most = values[at + part.combMost]!;
   const comb = values[at + part.comb]!;
   if (comb >= most) return;
   const r = c.room;
   const flow = Math.min(1, share * Math.exp(values[at + part.flow]!));
-  const short = 1 - Math.min(1, free / Math.max(1, comb));
-  values[at + part.comb] = Math.min(most, comb + r.builtPerDay * Math.min(1, bees / r.builderBees) * flow * short);
+  const short = 1 - Math.min(1, free / Math.max(1, wanted));
+  const wish = r.builtPerDay * Math.min(1, bees / r.builderBees) * flow * short;
+  // Wax is made of honey, and not of the last of it.
+  const spare = Math.max(0, values[at + part.honeyKg]! - 2 * c.stores.hungryKg);
+  const built = Math.min(wish, most - comb, spare / r.waxKgPerCell);
+  values[at + part.comb] = comb + built;
+  values[at + part.honeyKg]! -= built * r.waxKgPerCell;
 }

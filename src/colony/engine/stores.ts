@@ -19,10 +19,13 @@ export function storesDay(
   const season = Math.max(0, share - s.leastShare) / (1 - s.leastShare);
   const flow = Math.exp(values[at + part.flow]! - s.flowMean);
   const wish = bees * season * flow * s.nectarKg;
-  // A full trough takes no nectar.
-  const income = Math.min(wish, Math.max(0, room) * c.room.honeyKgPerCell);
-  const honey = values[at + part.honeyKg]! + income - bees * s.eatKg - reared * s.rearKg;
+  const eaten = bees * s.eatKg + reared * s.rearKg;
+  // A full trough takes no nectar beyond what is eaten; where there is little comb bees carry some themselves.
+  const kept = Math.max(room * c.room.honeyKgPerCell, bees * c.queen.swarmHoneyKg - values[at + part.honeyKg]!, 0);
+  const income = Math.min(wish, eaten + kept);
+  const honey = values[at + part.honeyKg]! + income - eaten;
   values[at + part.honeyKg] = Math.max(0, honey);
   const bread = values[at + part.breadKg]! + bees * season * Math.sqrt(flow) * s.breadKg - reared * s.rearBreadKg;
-  values[at + part.breadKg] = Math.min(Math.max(0, bread), c.room.breadMostKg);
+  const breadMost = Math.min(c.room.breadMostKg, values[at + part.comb]! * c.room.breadMostKgPerCell);
+  values[at + part.breadKg] = Math.min(Math.max(0, bread), breadMost);
 }
