@@ -6,6 +6,7 @@ import { developmentFigures } from './development.ts';
 import { engineFigures } from './engine.ts';
 import { engineLifeFigures } from './engine-life.ts';
 import { engineOutsideFigures } from './engine-outside.ts';
+import { engineOpenFigures } from './engine-open.ts';
 import { engineSurpriseFigures } from './engine-surprise.ts';
 import { estimateFigures } from './estimate.ts';
 import { foodFigures } from './food.ts';
@@ -32,6 +33,7 @@ export const figures = [
   ...visitingFigures,
   ...engineFigures,
   ...engineLifeFigures,
+  ...engineOpenFigures,
   ...engineOutsideFigures,
   ...engineSurpriseFigures,
   ...queenChainFigures,
