@@ -38,7 +38,8 @@ export function liveOn(
   return { line, clouds };
 }
 
-type Happens = (c: EngineConstants, day: number, values: Float64Array, at: number) => boolean;
+/** `today`: the same particles on the first of the days. */
+type Happens = (c: EngineConstants, day: number, values: Float64Array, at: number, today: Float64Array) => boolean;
 
 const hemmedIn: Happens = (c, day, values, at) => {
   if (!chainStates[values[at + part.queen]!]!.queenLays) return false;
@@ -46,12 +47,14 @@ const hemmedIn: Happens = (c, day, values, at) => {
   return freeCells(c, values, at) * c.room.found < eggs * Math.exp(values[at + part.sealedScale]!);
 };
 
-const troughFull: Happens = (c, day, values, at) =>
-  values[at + part.comb]! >= values[at + part.combMost]! && hemmedIn(c, day, values, at);
+const troughFull: Happens = (c, day, values, at, today) =>
+  values[at + part.comb]! >= values[at + part.combMost]! && hemmedIn(c, day, values, at, today);
 
 const starving: Happens = (c, _, values, at) => values[at + part.honeyKg]! <= c.stores.hungryKg;
 
-const swarmed: Happens = (_c, _day, values, at) => values[at + part.queen] === stateIndex.swarmed;
+/** That it has swarmed already is not what is coming. */
+const swarmed: Happens = (_c, _day, values, at, today) =>
+  values[at + part.queen] === stateIndex.swarmed && today[at + part.queen] !== stateIndex.swarmed;
 
 /** What would settle each question, the most telling first. */
 const settles: Readonly<Record<'hemmedIn' | 'troughFull' | 'starving' | 'swarm', readonly Sign[]>> = {
@@ -85,7 +88,7 @@ function chanceOf(
   const byDay = clouds.map(() => 0);
   for (let particle = 0; particle < last.count; particle += 1) {
     const at = particle * particleSize;
-    const first = clouds.findIndex(({ day, values }) => happens(c, day, values, at));
+    const first = clouds.findIndex(({ day, values }) => happens(c, day, values, at, clouds[0]!.values));
     if (first >= 0) byDay[first]! += Math.exp(last.logShares[particle]!);
   }
   const chance = byDay.reduce((a, b) => a + b, 0);
