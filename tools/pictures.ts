@@ -1,5 +1,5 @@
 /**
- * `npm run pictures`: the screens as they are, into docs/pictures: the four that matter at phone and
+ * `npm run pictures`: the screens as they are, into docs/pictures: those that matter at phone and
  * laptop size in the three themes, and one visit step by step. To be looked at, not compared.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -14,7 +14,7 @@ const sizes = [
   { name: '1366x900', width: 1366, height: 900 },
 ] as const;
 
-const screens = ['round', 'colony', 'visit', 'handbook'] as const;
+const screens = ['round', 'colony', 'outlook', 'queen', 'ages', 'record', 'visit', 'handbook'] as const;
 type ScreenName = (typeof screens)[number];
 
 async function picture(page: Page, name: string): Promise<void> {
@@ -32,6 +32,13 @@ const goTo: Readonly<Record<ScreenName, (page: Page, address: string, colony: st
     await page.goto(`${address}/colony/${colony}`);
     await page.locator('.other-day').waitFor();
   },
+  outlook: (page, address, colony) => toPart(page, `${address}/colony/${colony}`, '.outlook'),
+  queen: (page, address, colony) => toPart(page, `${address}/colony/${colony}`, '.chances'),
+  ages: (page, address, colony) => toPart(page, `${address}/colony/${colony}`, '.pyramid'),
+  record: async (page, address) => {
+    await page.goto(`${address}/record`);
+    await page.locator('main a[href="/"]').waitFor();
+  },
   visit: async (page, address, colony) => {
     await page.goto(`${address}/visit/${colony}`);
     await beginUsual(page);
@@ -43,6 +50,15 @@ const goTo: Readonly<Record<ScreenName, (page: Page, address: string, colony: st
     await page.getByRole('searchbox').or(page.locator('input').first()).first().fill('swarm');
   },
 };
+
+/** Brings a part of a colony's page to the head of the window, when the model has told of it. */
+async function toPart(page: Page, address: string, part: string): Promise<void> {
+  await page.goto(address);
+  const found = page.locator(part).first();
+  await found.waitFor({ timeout: 60_000 });
+  await page.waitForTimeout(3000);
+  await found.evaluate((element) => (element.closest('section') ?? element).scrollIntoView());
+}
 
 async function allScreens(): Promise<void> {
   for (const size of sizes) {
