@@ -34,8 +34,10 @@ test('A31 leaves shut until the day before, glances for room alone, and says whe
   const [leave] = told(viewWith({ openOn: later }));
   assert.equal(say(leave!.say, manner), 'Leave shut until 24 May: nothing that a look could change is likely before.');
   assert.deepEqual(leave!.forbids[0]!.window, span(today, '2014-05-24'));
-  const [glance] = told(viewWith({ openOn: later, questions: [{ ask: 'room', chance: 0.6, places: [7, 10] }] }));
-  assert.equal(glance!.verb, 'glance');
+  const [glance] = told(
+    viewWith({ openOn: later, changesAct: 0.6, questions: [{ ask: 'room', chance: 0.02, places: [7, 10] }] }),
+  );
+  assert.deepEqual([glance!.verb, glance!.places, glance!.chance!.chance], ['glance', [7, 10], 0.6]);
   const [long] = told(viewWith({ questions: [{ ask: 'cells', chance: 0.001, places: [7] }] }));
   assert.equal(say(long!.say, manner), 'Open between 18 and 22 May: last opened on 8 May.');
 });

@@ -23,7 +23,7 @@ export const worthALook: Rule = {
     if (look === null || look.openOn === null || look.harms) return [];
     const ahead = daysBetween(facts.view.day, look.openOn);
     if (ahead <= value(facts.book, 'due-warn-days')) return [open(facts, look)].filter((advice) => advice !== null);
-    return [roomAsked(facts, look) ? glance(facts, look) : leave(facts, look)];
+    return [look.changesAct >= value(facts.book, 'look-glance-chance') ? glance(facts, look) : leave(facts, look)];
   },
 };
 
@@ -72,23 +72,20 @@ function open(facts: Facts, look: Look): Advice | null {
   };
 }
 
-function roomAsked({ book }: Facts, { questions }: Look): boolean {
-  const [asked] = questions;
-  return asked?.ask === 'room' && asked.chance >= value(book, 'look-glance-chance');
-}
-
-/** Room can be judged at the end of the nest, without lifting brood. */
+/**
+ * Cells, eggs and stores would have it opened; what is left to change today is room, and that is judged at the end
+ * of the nest, without lifting brood.
+ */
 function glance(facts: Facts, look: Look): Advice {
   const { view, book } = facts;
-  const [asked] = look.questions;
-  const places = asked?.places ?? [];
+  const places = look.questions.find(({ ask }) => ask === 'room')?.places ?? [];
   const window = soon(view.day, value(book, 'act-soon-days'));
   return {
     ...base(facts, 'glance', places),
     window,
     say: saying('look.glance', { window: windowSlot(window, citeOf(facts)) }),
     reasons: [saying('look.why-room')],
-    chance: { chance: asked?.chance ?? 0, of: saying('look.of-room') },
+    chance: { chance: look.changesAct, of: saying('look.of-room') },
     weight: weights.notWorthALook,
   };
 }

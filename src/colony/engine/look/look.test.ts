@@ -88,7 +88,7 @@ test('E93 the days of a virgin are days on which a look does harm', () => {
   assert.equal(told.openOn, null);
 });
 
-test('E94 the fewest bars that tell: ends of the brood for cells, the combs with most eggs, food beside the nest, its edge for room', () => {
+test('E94 the fewest bars that tell: ends of the brood, most eggs, food beside the nest, its edge', () => {
   assert.deepEqual(placesFor('cells', nest, look), [7, 3]);
   assert.deepEqual(placesFor('eggs', nest, look), [6, 5]);
   assert.deepEqual(placesFor('stores', nest, look), [8, 2]);

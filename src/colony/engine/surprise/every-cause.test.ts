@@ -41,7 +41,7 @@ test('E85 every cause that can be told has its rule, and no other', () => {
   assert.deepEqual(causeRules.map((rule) => rule.cause).sort(), causes.filter((cause) => cause !== 'just chance').sort());
 });
 
-test('E85 a cause leaves a colony that could be: finite numbers, nothing below 0, a state of the queen, the same for the same chance', () => {
+test('E85 a cause leaves a colony that could be: finite, nothing below 0, the same for the same chance', () => {
   const cloud = cloudOf(setup, 40);
   fc.assert(
     fc.property(

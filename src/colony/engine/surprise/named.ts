@@ -1,4 +1,7 @@
-/** Rival explanations from the logarithms of how well each fits: those worth a line, the likeliest first, with "just chance" always among them. */
+/**
+ * Rival explanations from the logarithms of how well each fits: those worth a line, the likeliest first, with "just
+ * chance" always among them.
+ */
 import { logSum } from '../../../numbers/log-sum.ts';
 import type { Surprise } from '../../foreseen.ts';
 
