@@ -173,7 +173,7 @@ function madeUpAges(): Foreseen['ages'] {
   const classes = (until: number, of: (age: number) => readonly [number, number]): readonly AgeClass[] =>
     Array.from({ length: until / 3 }, (_, i) => {
       const [ofOld, ofNew] = of(i * 3 + 1.5);
-      return { fromAge: i * 3, toAge: i * 3 + 3, ofOld: Math.round(ofOld * 3), ofNew: Math.round(ofNew * 3) };
+      return { fromAge: i * 3, toAge: i * 3 + 2, ofOld: Math.round(ofOld * 3), ofNew: Math.round(ofNew * 3) };
     });
   return {
     brood: classes(21, (age) => (age < 11 ? [0, 900 - age * 30] : [0, 0])),
@@ -183,12 +183,12 @@ function madeUpAges(): Foreseen['ages'] {
 
 /** Ages of the same colony three weeks on, when both queens have daughters. */
 export const madeUpMixedAges: Foreseen['ages'] = {
-  brood: Array.from({ length: 7 }, (_, i) => ({ fromAge: i * 3, toAge: i * 3 + 3, ofOld: 0, ofNew: 3900 - i * 60 })),
+  brood: Array.from({ length: 7 }, (_, i) => ({ fromAge: i * 3, toAge: i * 3 + 2, ofOld: 0, ofNew: 3900 - i * 60 })),
   adults: [
-    ...Array.from({ length: 4 }, (_, i) => ({ fromAge: i * 3, toAge: i * 3 + 3, ofOld: 0, ofNew: 2600 - i * 180 })),
+    ...Array.from({ length: 4 }, (_, i) => ({ fromAge: i * 3, toAge: i * 3 + 2, ofOld: 0, ofNew: 2600 - i * 180 })),
     ...Array.from({ length: 14 }, (_, i) => ({
       fromAge: 12 + i * 3,
-      toAge: 15 + i * 3,
+      toAge: 14 + i * 3,
       ofOld: Math.max(0, 1500 - i * 110),
       ofNew: 0,
     })),

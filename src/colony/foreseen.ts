@@ -72,6 +72,7 @@ export interface Ages {
 }
 
 export interface AgeClass {
+  /** Whole days, both included; the last class of the bees holds all that are older as well. */
   readonly fromAge: number;
   readonly toAge: number;
   /** Means over what is believed. */

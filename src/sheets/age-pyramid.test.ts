@@ -15,6 +15,7 @@ const base: PyramidOptions = {
   newWord: 'new',
   adultsWord: 'bees',
   broodWord: 'brood',
+  olderWord: 'older',
   ageLabel: (days) => `${days} d`,
 };
 
@@ -41,10 +42,10 @@ const areaOf = (bars: readonly Bar[]) => bars.reduce((sum, bar) => sum + bar.wid
 test('D11 an area is a number of bees, whatever the width of its class of ages and whichever side it lies on', () => {
   const ages: Ages = {
     adults: [
-      { fromAge: 0, toAge: 3, ofOld: 0, ofNew: 3000 },
-      { fromAge: 3, toAge: 12, ofOld: 1500, ofNew: 3000 },
+      { fromAge: 0, toAge: 2, ofOld: 0, ofNew: 3000 },
+      { fromAge: 3, toAge: 11, ofOld: 1500, ofNew: 3000 },
     ],
-    brood: [{ fromAge: 0, toAge: 21, ofOld: 0, ofNew: 12_000 }],
+    brood: [{ fromAge: 0, toAge: 20, ofOld: 0, ofNew: 12_000 }],
   };
   const bars = barsOf(agePyramid(ages, base));
   const all = areaOf(bars) / 19_500;
@@ -78,16 +79,30 @@ test('D11 time runs up: brood under the ground, bees over it, the older the high
   assert.ok(bars.every((bar) => bar.x >= 0 && bar.x + bar.width <= base.width));
 });
 
+test('D11 classes leave no gap, and the last, which holds all that are older, is drawn no longer than the others, with its word', () => {
+  const adults = [
+    ...Array.from({ length: 11 }, (_, i) => ({ fromAge: i * 7, toAge: i * 7 + 6, ofOld: 700, ofNew: 0 })),
+    { fromAge: 77, toAge: 79, ofOld: 4000, ofNew: 0 },
+  ];
+  const svg = agePyramid({ adults, brood: [] }, base);
+  const bars = barsOf(svg);
+  bars.slice(1).forEach((bar, i) => assert.ok(Math.abs(bar.y + bar.height - (bars[i]?.y ?? 0)) < 0.03));
+  const [last, first] = [bars.at(-1), bars[0]];
+  assert.ok(last && first && last.width <= first.width + 0.02);
+  assert.ok(Math.abs(areaOf([last]) / areaOf([first]) / (4000 / 700) - 1) < 0.01);
+  assert.ok(svg.includes('>older<'));
+});
+
 test('D11 with daughters of one queen only, no head names an old one', () => {
-  const ages: Ages = { adults: [{ fromAge: 0, toAge: 3, ofOld: 0, ofNew: 900 }], brood: [] };
+  const ages: Ages = { adults: [{ fromAge: 0, toAge: 2, ofOld: 0, ofNew: 900 }], brood: [] };
   assert.ok(!agePyramid(ages, base).includes('>old<'));
 });
 
 test('D11 names of ages never run into each other, for summer bees and for winter bees, in letters of 13 and of 20', () => {
   for (const oldest of [45, 90, 210])
     for (const textSize of [13, 20.5]) {
-      const adults = Array.from({ length: oldest / 3 }, (_, i) => ({ fromAge: i * 3, toAge: i * 3 + 3, ofOld: 0, ofNew: 90 }));
-      const brood = [{ fromAge: 0, toAge: 21, ofOld: 0, ofNew: 50 }];
+      const adults = Array.from({ length: oldest / 3 }, (_, i) => ({ fromAge: i * 3, toAge: i * 3 + 2, ofOld: 0, ofNew: 90 }));
+      const brood = [{ fromAge: 0, toAge: 20, ofOld: 0, ofNew: 50 }];
       const svg = agePyramid({ adults, brood }, { ...base, textSize });
       const names = /<g class="ages"[^>]*>(.*?)<\/g>/.exec(svg)?.[1] ?? '';
       const ys = [...names.matchAll(/ y="([^"]+)"/g)].map((found) => Number(found[1])).sort((a, b) => a - b);

@@ -49,6 +49,7 @@ export const foreseenTexts = {
   'ages.new': 'the new queen’s',
   'ages.bees': 'bees',
   'ages.brood': 'brood',
+  'ages.older': 'older',
   'ages.age': '{days|one day|# days}',
   'ages.both':
     'Hatched: daughters of the queen before. Solid: daughters of the one that reigns. Hers are {bees} of the bees and {brood} of the brood.',

@@ -43,6 +43,7 @@ export function AgesPart({ view, foreseen }: AgesProps) {
               newWord: old ? t('ages.new') : '',
               adultsWord: t('ages.bees'),
               broodWord: t('ages.brood'),
+              olderWord: t('ages.older'),
               ageLabel: (days) => t('ages.age', { days }),
             })}
           />

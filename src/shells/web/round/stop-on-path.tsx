@@ -71,9 +71,12 @@ function slipsOf({ first, verb, more }: Stop): readonly Advice[] {
   return deciding === undefined ? [first] : [first, deciding];
 }
 
+/** Advice that asks somebody else: no chance of the model's has anything to say to it. */
+const asksOthers: readonly Advice['act'][] = ['ask someone', 'call the authority'];
+
 /** What the model adds to a slip, where it knows and where the slip is not turned down. */
 function hintOf({ foreseen }: ColonyView, advice: Advice, manner: Manner): string | null {
-  return foreseen === null || advice.verb === 'leave shut' ? null : hintLine(foreseen, manner);
+  return foreseen === null || advice.verb === 'leave shut' || asksOthers.includes(advice.act) ? null : hintLine(foreseen, manner);
 }
 
 interface SlipProps {
