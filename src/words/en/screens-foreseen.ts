@@ -52,7 +52,8 @@ export const foreseenTexts = {
   'ages.older': 'older',
   'ages.age': '{days|one day|# days}',
   'ages.both':
-    'Hatched: daughters of the queen before. Solid: daughters of the one that reigns. Hers are {bees} of the bees and {brood} of the brood.',
+    'Hatched: daughters of the queen before. Solid: daughters of the one that reigns. ' +
+    'Hers are {bees} of the bees and {brood} of the brood.',
   'ages.share-none': 'hardly any',
   'ages.share-all': 'nearly all',
   'ages.share-about': 'about {n} in 10',
