@@ -33,7 +33,7 @@ before(async () => {
 });
 after(async () => phone.close());
 
-test('R15 a colony shows bees, brood and honey behind and ahead, each said in words and drawn, in the place of its bare history', async () => {
+test('R15 a colony shows bees, brood and honey behind and ahead, in words and drawn, in place of its bare history', async () => {
   const page = await openColony(phone);
   const parts = page.locator('.outlook');
   assert.equal(await parts.count(), 3);
@@ -70,7 +70,7 @@ test('R17 the queen is told as chances out of ten with her marks, a ribbon, harm
   await page.close();
 });
 
-test('R18 ages of both queens’ daughters, the days of the turnover, what may come, surprises and the worth of a look are said', async () => {
+test('R18 ages of both queens’ daughters, the days of the turnover, what may come, surprises, the worth of a look', async () => {
   const page = await openColony(phone);
   await page.locator('svg.age-pyramid').waitFor();
   assert.equal(await page.locator('.turnover > div').count(), 6);
