@@ -36,7 +36,7 @@ const naming = [
     'surprise-particles',
     'Particles for which rival explanations are tried',
     ['visits', 'particles', 'one visit'],
-    [200, 400, 1000],
+    [100, 200, 400],
     'enough for the order of the explanations, few enough to be done while a visit is taken in',
   ),
 ] as const;

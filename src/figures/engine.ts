@@ -180,7 +180,7 @@ const countingFigures = [
     'How far counts of bees of one hand lie from those of another',
     ['visits', 'log', counting],
     [0.2, 0.4, 0.6],
-    'two careful observers differed by up to 15 percent, but a quick and a careful method by a factor of 2.7, and neither tells how many fly',
+    'two careful observers differed by up to 15 percent, a quick and a careful method by a factor of 2.7; neither tells how many fly',
   ),
   choice(
     'engine-adults-noise',
@@ -194,7 +194,7 @@ const countingFigures = [
     'Sealed cells as counted, over those that the bees as counted come from',
     ['visits', 'log', counting],
     [0.3, 0.6, 0.9],
-    'taken as they stand, counted cells would give bees a life of 6 to 10 days: bees afield are not counted, areas are filled up, some brood dies',
+    'taken as they stand, counted cells give bees a life of 6 to 10 days: bees afield are not counted, areas filled up, some brood dies',
   ),
   choice(
     'engine-capped-scale-spread',

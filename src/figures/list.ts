@@ -5,6 +5,7 @@ import { combFigures } from './comb.ts';
 import { developmentFigures } from './development.ts';
 import { engineFigures } from './engine.ts';
 import { engineLifeFigures } from './engine-life.ts';
+import { engineTellingFigures } from './engine-telling.ts';
 import { engineOutsideFigures } from './engine-outside.ts';
 import { engineOpenFigures } from './engine-open.ts';
 import { engineSurpriseFigures } from './engine-surprise.ts';
@@ -33,6 +34,7 @@ export const figures = [
   ...visitingFigures,
   ...engineFigures,
   ...engineLifeFigures,
+  ...engineTellingFigures,
   ...engineOpenFigures,
   ...engineOutsideFigures,
   ...engineSurpriseFigures,

@@ -1,4 +1,4 @@
-/** What the trial holds the model's own choice to, in each world, and whether it is met. Limits are those that were set before it was run. */
+/** What the trial holds the model's own choice to, in each world, and whether it is met; limits set before it was run. */
 import type { WorldTable } from './trial.ts';
 
 export interface Gate {

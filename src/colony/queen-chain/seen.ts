@@ -154,7 +154,8 @@ export function countLogChance(count: number, mean: number, shape: number): numb
   return log;
 }
 
-function signChance(c: SeenConstants, is: boolean): number {
+/** Chance that a sign is noted, where what it stands for is there or not. */
+export function signChance(c: SeenConstants, is: boolean): number {
   return is ? c.signsNoted : c.slip;
 }
 

@@ -85,6 +85,7 @@ function looksOf({ state }: RecordBook, visit: Visit, row: EvidenceRow | null): 
       : { brood: { eggs, youngest: youngest === null ? null : stageOf[youngest], share: eggShare } }),
     ...(cells === null ? {} : { cells: { cells, share: cellShare } }),
     ...(queen === null ? {} : { queen }),
+    ...(row.manyEggs || row.domedCaps ? { signs: { manyEggs: row.manyEggs, domedCaps: row.domedCaps } } : {}),
     ...(classes.length === 0 ? {} : { building: { seen: classes.includes('building'), day: dayNumber(visit.day) } }),
   };
 }

@@ -2,7 +2,16 @@
 import type { Observation } from '../../../numbers/particle-filter.ts';
 import type { EngineConstants } from '../constants.ts';
 import { builtSeen, type Built } from './built.ts';
-import { type BroodLook, broodLooked, type CellsLook, cellsLooked, queenMet, type QueenMet } from './looks.ts';
+import {
+  type BroodLook,
+  broodLooked,
+  type CellsLook,
+  cellsLooked,
+  queenMet,
+  type QueenMet,
+  type SignsLook,
+  signsNoted,
+} from './looks.ts';
 import { barsSeen, beesSeen, type Count, honeySeen, openSeen, sealedSeen } from './counts.ts';
 import { type BuildingLook, buildingSeen, type FlightLook, flightSeen, type PollenLook, pollenSeen } from './outside.ts';
 
@@ -19,6 +28,7 @@ export interface Seens {
   readonly brood: BroodLook;
   readonly cells: CellsLook;
   readonly queen: QueenMet;
+  readonly signs: SignsLook;
   /** From outside, or by the way. */
   readonly pollen: PollenLook;
   readonly flight: FlightLook;
@@ -37,6 +47,7 @@ export const seenKinds: { readonly [K in SeenKind]: Observation<EngineConstants,
   brood: broodLooked,
   cells: cellsLooked,
   queen: queenMet,
+  signs: signsNoted,
   pollen: pollenSeen,
   flight: flightSeen,
   building: buildingSeen,

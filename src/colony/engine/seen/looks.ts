@@ -12,6 +12,7 @@ import {
   cellsLogDensity,
   type QueenLook,
   queenSeenChance,
+  signChance,
   type Stage,
   stageThere,
 } from '../../queen-chain/seen.ts';
@@ -34,6 +35,12 @@ export interface CellsLook {
 export interface QueenMet {
   readonly seen: boolean;
   readonly share: number;
+}
+
+/** Signs that were noted: several eggs in a cell, drone caps over worker cells. What was not noted says nothing. */
+export interface SignsLook {
+  readonly manyEggs: boolean;
+  readonly domedCaps: boolean;
 }
 
 type Look<Seen> = Observation<EngineConstants, Seen>;
@@ -62,6 +69,17 @@ export const queenMet: Look<QueenMet> = {
   },
   draw: (c, values, at, stream, like) =>
     Number(nextUnit(stream) < queenSeenChance(c.looks, values[at + part.queen]!, like?.share ?? 1)),
+};
+
+/** Drawn as 1 where several eggs in a cell are noted. */
+export const signsNoted: Look<SignsLook> = {
+  density: (c, values, at, { manyEggs, domedCaps }) => {
+    const { workersLay, dronesOnly } = chainStates[values[at + part.queen]!]!;
+    const eggs = manyEggs ? Math.log(signChance(c.looks, workersLay)) : 0;
+    return eggs + (domedCaps ? Math.log(signChance(c.looks, dronesOnly)) : 0);
+  },
+  draw: (c, values, at, stream) =>
+    Number(nextUnit(stream) < signChance(c.looks, chainStates[values[at + part.queen]!]!.workersLay)),
 };
 
 /** A count of each kind of cell, in the order of `cellKinds`. */
