@@ -58,7 +58,7 @@ const stores = [
     'Honey that a bee of the colony eats in a day',
     ['food', 'mg/d', 'what rearing takes is apart'],
     [2, 3, 4.5],
-    'scales and the law of cluster mass give 35 to 60 g a winter day for some 17 thousand bees; in a warm place 4.2 to 6.7 mg were measured',
+    'scales and the law of cluster mass give 35 to 60 g a winter day for 17 thousand bees; 4.2 to 6.7 mg in a warm place',
   ),
   choice(
     'engine-hungry-honey',

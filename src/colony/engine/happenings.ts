@@ -24,13 +24,13 @@ export function happens(
       becomes(values, at, stateIndex.swarmed);
       return;
     case 'queen gone':
-      isKnown(values, at, stateIndex.orphaned);
+      becomes(values, at, stateIndex.orphaned);
       return;
     case 'queen given':
-      isKnown(values, at, stateIndex.introduced);
+      becomes(values, at, stateIndex.introduced);
       return;
     case 'queen found':
-      isKnown(values, at, stateIndex.laying);
+      becomes(values, at, stateIndex.laying);
       values[at + part.queenFrom] = Math.min(values[at + part.queenFrom]!, day);
       return;
     case 'cells cut':
@@ -49,12 +49,6 @@ export function happens(
       values[at + part.combMost] = what.cells;
       return;
   }
-}
-
-/** What is known of her takes the place of the days for which a split was thought to wait. */
-function isKnown(values: Float64Array, at: number, state: number): void {
-  becomes(values, at, state);
-  values[at + part.rest] = 0;
 }
 
 /**

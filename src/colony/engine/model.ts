@@ -56,7 +56,6 @@ function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: nu
   // The queen's cells of the day are not filled with nectar.
   storesDay(c, values, at, share, bees, values[at + broodAt + c.sealAge]!, free - cells);
   combDay(c, values, at, share, bees, free, cells * c.queen.roomyDays);
-  if (values[at + part.rest]! > 0) values[at + part.rest]! -= 1;
   wanderOn(c, day, values, at, stream);
   return weight;
 }

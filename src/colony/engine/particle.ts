@@ -36,14 +36,10 @@ const names = [
   'openScaleOther',
   'honeyScale',
   'honeyScaleOther',
-  /**
-   * The queen's state in the chain, days in it, the day number from which the present queen lays, and days for
-   * which a colony that began as a split still waits for eggs.
-   */
+  /** The queen's state in the chain, days in it, and the day number from which the present queen lays. */
   'queen',
   'queenDays',
   'queenFrom',
-  'rest',
   /** Age in days from which bees fly out. */
   'flightAge',
   /** Grown drones. */

@@ -66,7 +66,7 @@ export function swarmLeaves(c: EngineConstants, values: Float64Array, at: number
 /** Share of her best that a queen lays in her state: 0 where she lays no worker eggs; a new one comes to it in days. */
 export function queenShare(c: EngineConstants, day: number, values: Float64Array, at: number): number {
   const state = values[at + part.queen]!;
-  if (workersLaid[state] === 0 || values[at + part.rest]! > 0) return 0;
+  if (workersLaid[state] === 0) return 0;
   const laid = layingShare(c.chain, state, values[at + part.queenDays]!);
   const since = day - values[at + part.queenFrom]!;
   return since < c.queen.rampDays ? (laid * (since + 1)) / c.queen.rampDays : laid;
