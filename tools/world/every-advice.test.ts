@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { rules } from '../../src/advice/list.ts';
 import { demoDay, type Picture, pictureOf, readJournal } from '../../src/apiary.ts';
+import { foreseeAll, toldOf } from '../../src/apiary/foresee.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import type { Day } from '../../src/numbers/day.ts';
 import { demoToday } from './ferry-road.ts';
@@ -52,8 +53,19 @@ for (const [rule, day, colony] of shown) {
   });
 }
 
+/** What the model alone says is shown with the model; it is asked of one colony, because it takes its time. */
+const byModel = { rule: 'worth-a-look', day: '2014-05-16', colony: 'Linden' } as const;
+
+test(`Y9 ${byModel.rule} is advised of ${byModel.colony} on ${byModel.day}, where the model speaks`, () => {
+  const { rule, day, colony } = byModel;
+  const apiary = readJournal(journal, day);
+  const id = on(day).colonies.find((view) => view.name === colony)!.colony;
+  const advice = pictureOf(apiary, day, Infinity, toldOf(foreseeAll(apiary, day, (one) => one.id === id))).advice;
+  assert.ok(advice.some((one) => one.rule === rule && one.colony === id), advice.map((one) => one.rule).join(', '));
+});
+
 test('Y9 no rule is without a day in the demo', () => {
-  const there = new Set(shown.map(([rule]) => rule));
+  const there = new Set<string>([...shown.map(([rule]) => rule), byModel.rule]);
   assert.deepEqual(
     rules.map((rule) => rule.key).filter((key) => !there.has(key)),
     [],
