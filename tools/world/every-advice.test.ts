@@ -61,7 +61,10 @@ test(`Y9 ${byModel.rule} is advised of ${byModel.colony} on ${byModel.day}, wher
   const apiary = readJournal(journal, day);
   const id = on(day).colonies.find((view) => view.name === colony)!.colony;
   const advice = pictureOf(apiary, day, Infinity, toldOf(foreseeAll(apiary, day, (one) => one.id === id))).advice;
-  assert.ok(advice.some((one) => one.rule === rule && one.colony === id), advice.map((one) => one.rule).join(', '));
+  assert.ok(
+    advice.some((one) => one.rule === rule && one.colony === id),
+    advice.map((one) => one.rule).join(', '),
+  );
 });
 
 test('Y9 no rule is without a day in the demo', () => {

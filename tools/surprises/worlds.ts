@@ -12,14 +12,14 @@ import { plainContext, surprisesOf } from '../../src/colony/engine/surprise/surp
 import type { Cause, Surprise } from '../../src/colony/foreseen.ts';
 import { printedBook } from '../../src/figures/book.ts';
 import { addDays, type Day, dayNumber } from '../../src/numbers/day.ts';
-import { wintering } from './acts.ts';
-import { type Chance, chanceOf } from './chance.ts';
-import { combBrood, combFood, roomOf, workersAged } from './comb.ts';
-import { honeyKg } from './larder.ts';
-import { settings } from './settings.ts';
-import type { SkyDay } from './sky.ts';
-import { adults, type Society, type World } from './society.ts';
-import { step } from './step.ts';
+import { wintering } from '../world/acts.ts';
+import { type Chance, chanceOf } from '../world/chance.ts';
+import { combBrood, combFood, roomOf, workersAged } from '../world/comb.ts';
+import { honeyKg } from '../world/larder.ts';
+import { settings } from '../world/settings.ts';
+import type { SkyDay } from '../world/sky.ts';
+import { adults, type Society, type World } from '../world/society.ts';
+import { step } from '../world/step.ts';
 
 export interface SurpriseWorld {
   readonly name: string;

@@ -4,9 +4,9 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import type { Cause } from '../../src/colony/foreseen.ts';
 import type { Befalling } from '../../src/colony/engine/surprise/cause.ts';
-import { readSky } from './sky.ts';
-import { surpriseWorlds } from './surprise-worlds-list.ts';
-import { namedFirst, surprisesIn } from './surprise-worlds.ts';
+import { readSky } from '../world/sky.ts';
+import { surpriseWorlds } from './list.ts';
+import { namedFirst, surprisesIn } from './worlds.ts';
 
 const sky = readSky(readFileSync('examples/newyork-weather-2013-2014.csv', 'utf8'));
 /** Not those on which the strength of the worlds was chosen. */

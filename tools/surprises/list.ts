@@ -1,13 +1,13 @@
 /** The worlds, by the cause that each is to be named for, and quiet ones in which nothing happens but the season. */
 import type { Befalling } from '../../src/colony/engine/surprise/cause.ts';
 import type { Day } from '../../src/numbers/day.ts';
-import { loseQueen } from './acts.ts';
-import type { Chance } from './chance.ts';
-import { combBrood, combFood, type WorldComb } from './comb.ts';
-import { takeBees } from './queens.ts';
-import { settings } from './settings.ts';
-import { fromHeart, row, type Society } from './society.ts';
-import type { SurpriseWorld } from './surprise-worlds.ts';
+import { loseQueen } from '../world/acts.ts';
+import type { Chance } from '../world/chance.ts';
+import { combBrood, combFood, type WorldComb } from '../world/comb.ts';
+import { takeBees } from '../world/queens.ts';
+import { settings } from '../world/settings.ts';
+import { fromHeart, row, type Society } from '../world/society.ts';
+import type { SurpriseWorld } from './worlds.ts';
 
 const nothing: SurpriseWorld['happens'] = () => undefined;
 
