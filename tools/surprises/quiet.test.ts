@@ -2,9 +2,9 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { readSky } from './sky.ts';
-import { quietWorld } from './surprise-worlds-list.ts';
-import { namedFirst, surprisesIn } from './surprise-worlds.ts';
+import { readSky } from '../world/sky.ts';
+import { quietWorld } from './list.ts';
+import { namedFirst, surprisesIn } from './worlds.ts';
 
 const sky = readSky(readFileSync('examples/newyork-weather-2013-2014.csv', 'utf8'));
 const days = ['2013-05-16', '2013-06-07', '2013-07-01', '2013-07-25', '2013-08-17'];
