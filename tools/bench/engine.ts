@@ -1,7 +1,7 @@
 /**
  * The model of a colony: its ageing beside the same in C, a visit taken in, a yard from scratch and from what was
  * kept, growth with days and particles, and what is kept of a colony. Ratios are of one run; times are of this
- * machine. The whole model with its noise is not there in C.
+ * machine. The whole day with its noise beside C is `model-day.ts`.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
