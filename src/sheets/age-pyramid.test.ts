@@ -113,6 +113,14 @@ test('D11 names of ages never run into each other, for summer bees and for winte
     }
 });
 
+test('D11 little brood leaves room for its word, and none has no word', () => {
+  const adults = [{ fromAge: 0, toAge: 60, ofOld: 0, ofNew: 900 }];
+  const eggs = agePyramid({ adults, brood: [{ fromAge: 0, toAge: 1, ofOld: 0, ofNew: 9 }] }, base);
+  const y = Number(new RegExp(`y="([^"]+)"[^>]*>${base.broodWord}<`).exec(eggs)?.[1]);
+  assert.ok(y <= Number(/height="([^"]+)"/.exec(eggs)?.[1]), `${y}`);
+  assert.ok(!agePyramid({ adults, brood: [] }, base).includes(`>${base.broodWord}<`));
+});
+
 test('D5 pyramids of nothing and of both queens are well-formed, name no colour and answer their references', () => {
   for (const ages of [{ adults: [], brood: [] }, madeUpMixedAges]) {
     const svg = agePyramid(ages, base);

@@ -61,7 +61,9 @@ export function agePyramid(ages: Ages, options: PyramidOptions): string {
     axis(adults, brood, plot, options) +
     adults.map((row) => bars(row, plot.ground - row.to * plot.perDay, plot, options)).join('') +
     brood.map((row) => bars(row, plot.foot - row.to * plot.perDay, plot, options)).join('');
-  return picture('age-pyramid', options.width, plot.foot + plot.text * 0.5, options.label, drawn);
+  // Little brood is lower than its word.
+  const foot = brood.length === 0 ? plot.foot : Math.max(plot.foot, plot.ground + plot.text + 4);
+  return picture('age-pyramid', options.width, foot + plot.text * 0.5, options.label, drawn);
 }
 
 /** The classes without the empty ones after the last bee. */
@@ -168,7 +170,7 @@ function axis(adults: readonly DrawnClass[], brood: readonly DrawnClass[], plot:
     marked.map(({ age, y }) => word(Math.min(y + text * 0.35, plot.foot), options.ageLabel(age))).join('') +
     (older === null || marked.some(({ y }) => Math.abs(y - older) < text) ? '' : word(older + text * 0.35, options.olderWord)) +
     word(plot.ground - 5, options.adultsWord, 600) +
-    word(plot.ground + text + 4, options.broodWord, 600);
+    (brood.length === 0 ? '' : word(plot.ground + text + 4, options.broodWord, 600));
   return (
     element('path', hair) +
     element('path', { d: middle, fill: 'none', stroke: 'var(--ink)', 'stroke-width': 'var(--edge)' }) +

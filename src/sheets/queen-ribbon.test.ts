@@ -135,6 +135,21 @@ test('D10 harmful days that touch are one double rule, cut to the ribbon; the te
   assert.ok(!queenRibbon(rows, { ...base, telling: addDays(base.to, 1) }).svg.includes('class="telling"'));
 });
 
+test('D10 the word of the telling day stays in the drawing wherever the day lies, and needs more height only where it has no room beside', () => {
+  const rows = days(60, () => ({ laying: 1 }));
+  const tellingWord = 'a look tells, from 20 May';
+  const heights = new Set<string>();
+  for (let day = 0; day <= 60; day += 1) {
+    const { svg } = queenRibbon(rows, { ...base, textSize: 20.5, telling: addDays(from, day), tellingWord });
+    const [, x, anchor] = /<text x="([^"]+)"[^>]*text-anchor="(start|end)"[^>]*>a look tells/.exec(svg) ?? [];
+    const long = tellingWord.length * 20.5 * 0.5;
+    const left = anchor === 'end' ? Number(x) - long : Number(x);
+    assert.ok(left >= 0 && left + long <= base.width, `day ${day}: ${left} to ${left + long}`);
+    heights.add(/height="([^"]+)"/.exec(svg)?.[1] ?? '');
+  }
+  assert.equal(heights.size, 2);
+});
+
 test('D5 ribbons of nothing, of one day and of a whole story are well-formed, name no colour and answer their references', () => {
   const told = madeUpForeseen().line.map(({ day, queen }) => ({ day, chances: queen }));
   const axis = { from: addDays(madeUpDay, -48), to: addDays(madeUpDay, 28), today: madeUpDay, visits: madeUpVisits };

@@ -64,7 +64,7 @@ export function queenRibbon(rows: readonly RibbonRow[], options: RibbonOptions):
   const shown = rows.filter((row) => options.from <= row.day && row.day <= options.to);
   const days = tickDays(options, sides);
   const ticks = days.map((day) => `M${px(x(dayNumber(day)))} ${px(plot.foot)}v4`).join('');
-  const lanes = [harmLane(options, plot), tellingLane(options, plot)].filter((lane) => lane !== null);
+  const lanes = [harmLane(options, plot), ...tellingLanes(options, plot)].filter((lane) => lane !== null);
   const layers = layersOf(shown, x);
   const words = layers.map((layer) => wordOn(layer, options, plot));
   const laneFoot = plot.foot + text * 1.9;
@@ -202,23 +202,30 @@ function harmLane(options: RibbonOptions, { x, sides }: Plot): Lane | null {
   };
 }
 
-/** The day from which a look tells: an open wedge that points up at the ribbon's days. */
-function tellingLane(options: RibbonOptions, { x, sides }: Plot): Lane | null {
-  const { telling } = options;
-  if (telling === null || telling < options.from || telling > options.to) return null;
-  return (top) => {
-    const at = x(dayNumber(telling));
+/** The day from which a look tells: an open wedge that points up at the ribbon's days; its word, where it has no room beside it, is below. */
+function tellingLanes(options: RibbonOptions, { x, sides }: Plot): readonly Lane[] {
+  const { telling, tellingWord } = options;
+  if (telling === null || telling < options.from || telling > options.to) return [];
+  const at = x(dayNumber(telling));
+  const wedge: Lane = (top) => {
     const d = `M${px(at)} ${px(top)}l5 8h-10Z`;
-    const wedge = { class: 'telling', d, fill: 'var(--paper)', stroke: 'var(--ink)', 'stroke-width': 'var(--edge)' };
-    return element('path', wedge) + laneWord(options.tellingWord, at + 9, top - 2, sides, at - 9);
+    return element('path', { class: 'telling', d, fill: 'var(--paper)', stroke: 'var(--ink)', 'stroke-width': 'var(--edge)' });
   };
+  const long = lengthOf(tellingWord, sides);
+  if (at + 9 + long >= sides.right && at - 9 - long <= sides.left)
+    return [wedge, (top) => laneWord(tellingWord, Math.max(sides.left, sides.right - long), top - sides.text / 2, sides)];
+  return [(top) => wedge(top) + laneWord(tellingWord, at + 9, top - 2, sides, at - 9)];
 }
 
 /** A word under its mark; it ends at `end` instead where it would run out of the drawing. */
 function laneWord(word: string, start: number, top: number, sides: Sides, end = sides.right): string {
-  const fits = start + word.length * sides.text * letterWidth < sides.right;
+  const fits = start + lengthOf(word, sides) < sides.right;
   const at = { x: fits ? start : end, y: top + sides.text, 'text-anchor': fits ? 'start' : 'end', 'font-size': sides.text };
   return element('text', { ...at, fill: 'var(--ink)' }, safe(word));
+}
+
+function lengthOf(word: string, { text }: Sides): number {
+  return word.length * text * letterWidth;
 }
 
 /** Windows that touch become one; what lies outside the drawing is cut off. */

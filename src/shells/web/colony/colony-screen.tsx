@@ -86,7 +86,7 @@ export function ColonyScreen({ colony, takesFocus }: ColonyProps) {
       <Suspense>{foreseen === null ? null : <RecordPart view={view} />}</Suspense>
       <EventList view={view} />
       {view.ended === null ? (
-        <section>
+        <section className="acts-only">
           <h2>{t('colony.acts')}</h2>
           <p className="soft">{t('colony.acts-line')}</p>
           <div className="acts">

@@ -130,7 +130,7 @@ function partOf(location: string): string {
   return first === 'colony' ? '' : first;
 }
 
-/** On a laptop the round stays at the left while a colony is read; on a phone there is room for one of them. */
+/** On a laptop the round stays at the left while a colony is read; on a phone, and on paper, there is room for one of them. */
 function RoundAndColony({ colony }: { readonly colony: string | null }) {
   const wide = useWide();
   const { picture } = useYard();
@@ -138,10 +138,10 @@ function RoundAndColony({ colony }: { readonly colony: string | null }) {
   if (!wide) return colony === null ? <RoundScreen chosen={null} takesFocus /> : <ColonyScreen colony={colony} takesFocus />;
   return (
     <div className="twofold">
-      <section>
+      <section className={colony === null ? '' : 'beside'}>
         <RoundScreen chosen={chosen} takesFocus={colony === null} />
       </section>
-      <section>
+      <section className={colony === null ? 'beside' : ''}>
         <Suspense>{chosen === null ? null : <ColonyScreen key={chosen} colony={chosen} takesFocus={colony !== null} />}</Suspense>
       </section>
     </div>
