@@ -14,7 +14,7 @@ for (const size of [
   { theme: 'dusk', width: 1366, height: 768 },
   { theme: 'sun', width: 390, height: 844 },
 ] as const) {
-  test(`R21 a colony printed from ${size.theme} at ${size.width} px is the page that was shown, in letters of nine points and more`, async () => {
+  test(`R22 a colony printed from ${size.theme} at ${size.width} px is the page that was shown, in letters of nine points and more`, async () => {
     const opened = await openFestoon(size);
     try {
       await tellMadeUp(opened.context, madeUpForeseen(), madeUpRecord());
