@@ -1,11 +1,16 @@
 /**
  * `npm run pictures`: the screens as they are, into docs/pictures: those that matter at phone and
- * laptop size in the three themes, and one visit step by step. To be looked at, not compared.
+ * laptop size in the three themes, one visit step by step, the page of a requeened colony, one surprise.
+ * `npm run pictures -- requeened surprise` makes those two alone. To be looked at, not compared.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
+import { madeUpForeseen } from '../src/colony/foreseen.contract.ts';
+import { madeUpRecord } from '../src/colony/record.contract.ts';
+import { tellMadeUp } from './browser/made-up.ts';
 import { beginUsual, demoColonies, tapNamed } from './browser/thumb.ts';
 import { openFestoon } from './browser/open.ts';
+import { workedSurprises } from './surprises/show.ts';
 
 const folder = 'docs/pictures';
 const themes = ['paper', 'dusk', 'sun'] as const;
@@ -113,6 +118,45 @@ async function oneVisit(): Promise<readonly string[]> {
   return told;
 }
 
+/** The whole page of a colony of the demo yard, three weeks after another queen was given to it. */
+async function requeened(): Promise<void> {
+  const opened = await openFestoon();
+  const page = await opened.page('/');
+  const path = await page.getByRole('link', { name: 'Linden', exact: true }).getAttribute('href');
+  await page.evaluate(turnDemoTo, '2013-07-31');
+  await page.goto(`${opened.address}${path}`);
+  await page.locator('.turnover').waitFor({ timeout: 60_000 });
+  await page.locator('.bars').evaluate((bars) => (bars.style.display = 'none'));
+  await page.waitForTimeout(3000);
+  await page.screenshot({ path: `${folder}/requeened.png`, fullPage: true });
+  await opened.close();
+}
+
+/** Runs in the page: the day that the demo stands on when it is opened next. */
+function turnDemoTo(day: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const opening = indexedDB.open('festoon-demo');
+    opening.onerror = () => reject(new Error('the demo is not kept'));
+    opening.onsuccess = () => {
+      const work = opening.result.transaction('snapshots', 'readwrite');
+      work.objectStore('snapshots').put(day, 'today');
+      work.oncomplete = () => resolve();
+    };
+  });
+}
+
+/** What is told after a swarm that nobody saw, in the made-up world of docs/surprises.md: real sentences on a page of the demo. */
+async function surprise(): Promise<void> {
+  const opened = await openFestoon();
+  await tellMadeUp(opened.context, { ...madeUpForeseen(), surprises: workedSurprises('swarmed', 11) }, madeUpRecord());
+  const page = await opened.page('/');
+  await page.getByRole('link', { name: 'Alder', exact: true }).click();
+  const told = page.locator('.surprises');
+  await told.locator('article').first().waitFor();
+  await told.screenshot({ path: `${folder}/surprise.png` });
+  await opened.close();
+}
+
 function pageOf(told: readonly string[]): string {
   const rows = screens.flatMap((screen) => [
     `## ${screen[0]?.toUpperCase() ?? ''}${screen.slice(1)}`,
@@ -122,10 +166,24 @@ function pageOf(told: readonly string[]): string {
   ]);
   const walk = told.map((says, i) => `${i + 1}. ${says}\n\n   ![step ${i + 1}](walk-${i + 1}.png)`);
   return (
-    ['# Pictures', 'Written by `npm run pictures` from the demo yard.', ...rows, '## One visit', ...walk].join('\n\n') + '\n'
+    [
+      '# Pictures',
+      'Written by `npm run pictures` from the demo yard.',
+      ...rows,
+      '## A surprise, and a requeened colony',
+      'After a swarm that nobody saw, in a made-up world; and a colony three weeks after it got another queen ([both told](../surprises.md)).',
+      '![surprise](surprise.png) ![requeened](requeened.png)',
+      '## One visit',
+      ...walk,
+    ].join('\n\n') + '\n'
   );
 }
 
 mkdirSync(folder, { recursive: true });
-await allScreens();
-writeFileSync(`${folder}/README.md`, pageOf(await oneVisit()));
+const alone = { requeened, surprise };
+const asked = process.argv.slice(2);
+for (const [name, make] of Object.entries(alone)) if (asked.length === 0 || asked.includes(name)) await make();
+if (asked.length === 0) {
+  await allScreens();
+  writeFileSync(`${folder}/README.md`, pageOf(await oneVisit()));
+}
