@@ -114,6 +114,13 @@ const telling = [
     'mean and spread stay as they were; with 0.95 and above the ranges of made-up colonies were too narrow',
   ),
   choice(
+    'engine-stir-least-cells',
+    'Cells of open and of sealed brood, each, from which brood is stirred with the rest',
+    ['visits', 'cells', 'all colonies'],
+    [100, 300, 1000],
+    'less is a patch or two, whose logarithm would count for more than all the others',
+  ),
+  choice(
     'engine-horizon-days',
     'Days ahead for which chances are told',
     ['visits', 'd', 'all colonies'],

@@ -83,7 +83,7 @@ function plainlyStirred(ps: Particles, seed: number, time: number, day: number):
   const rest = Math.sqrt(mean((p) => (p.drift - drift) ** 2) - slope ** 2);
   const stream = newStream(seed, stirring, time, day);
   const push = Math.sqrt(1 - kept ** 2);
-  return ps.map((p) => {
+  const moved = ps.map((p) => {
     const [first, second] = [push * nextNormal(stream), push * nextNormal(stream)];
     return {
       ...p,
@@ -91,6 +91,9 @@ function plainlyStirred(ps: Particles, seed: number, time: number, day: number):
       drift: drift + kept * (p.drift - drift) + slope * first + rest * second,
     };
   });
+  const off = (of: (p: Particle) => number, was: number): number => moved.reduce((sum, p) => sum + of(p), 0) / ps.length - was;
+  const [placeOff, driftOff] = [off((p) => p.place, place), off((p) => p.drift, drift)];
+  return moved.map((p) => ({ ...p, place: p.place - placeOff, drift: p.drift - driftOff }));
 }
 
 /** The largest share that leaves enough effective, by halving. */
@@ -98,7 +101,7 @@ function shareOf(ps: Particles, place: number, noise: number, left: number): num
   const enough = (share: number): boolean => effectiveOf(weighed(ps, place, noise, share).ps) >= least * ps.length;
   if (enough(left)) return left;
   let [low, high] = [0, left];
-  for (let i = 0; i < 24; i += 1) {
+  for (let i = 0; i < 16; i += 1) {
     const middle = (low + high) / 2;
     if (enough(middle)) low = middle;
     else high = middle;

@@ -1,9 +1,9 @@
 /** Stirring moves copies apart and leaves what the cloud says: its mean and its covariance. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { logNormalDensity } from './normal.ts';
+import { logNormalDensity, normalQuantile } from './normal.ts';
 import { begin, meanOf, type Setup, type StateModel, step } from './particle-filter.ts';
-import { stir } from './stir.ts';
+import { stir, varianceOfOneMore } from './stir.ts';
 import { newStream, nextNormal } from './streams.ts';
 
 const count = 4000;
@@ -100,4 +100,42 @@ test('N23 what is sharp is taken in by parts: the cloud keeps many ancestors, an
   assert.ok(Math.abs(spread / Math.sqrt(variance) - 1) < 0.2, `${spread}, not ${Math.sqrt(variance)}`);
   const evidence = logNormalDensity(seen, 0, Math.sqrt(1 + noise ** 2));
   assert.ok(Math.abs(info.logEvidence - evidence) < 0.25, `${info.logEvidence}, not ${evidence}`);
+});
+
+/** Of the truth and thirty counts of it: whether nine tenths of the cloud, taken as normal, hold the truth at the end. */
+function holds(widened: boolean, seed: number): boolean {
+  const noise = 1;
+  const setup: Setup<Still, { level: number }> = {
+    model: still,
+    constants: { noise },
+    resampleBelow: 1,
+    byParts: {
+      leastShare: 0,
+      stir: (_c, cloud, part, chance, effective) => {
+        const values = cloud.values.slice();
+        stir(values, 1, 0.85, newStream(chance, 17, part, cloud.day), widened ? varianceOfOneMore(effective) : 1);
+        return { ...cloud, values };
+      },
+    },
+  };
+  const stream = newStream(seed, 5, 0, 0);
+  const truth = nextNormal(stream);
+  let cloud = begin(setup, 0, 60, seed);
+  for (let day = 0; day < 30; day += 1) {
+    cloud = step(setup, cloud, { day, seen: { level: truth + noise * nextNormal(stream) } }, seed).state;
+  }
+  const mean = meanOf(cloud, 1, (values, at) => values[at]!);
+  const variance = meanOf(cloud, 1, (values, at) => (values[at]! - mean) ** 2);
+  return Math.abs(truth - mean) < normalQuantile(0.95) * Math.sqrt(variance);
+}
+
+test('N26 drawn anew thirty times, few particles are as sure as they are right; without the widening they are too sure', () => {
+  const trials = 400;
+  const held = (widened: boolean): number =>
+    Array.from({ length: trials }, (_, seed) => Number(holds(widened, seed))).reduce((a, b) => a + b, 0) / trials;
+  const three = 3 * Math.sqrt((0.9 * 0.1) / trials);
+  const right = held(true);
+  assert.ok(Math.abs(right - 0.9) < three, `${right}`);
+  const sure = held(false);
+  assert.ok(sure < 0.9 - three, `${sure}`);
 });

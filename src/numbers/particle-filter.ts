@@ -39,11 +39,12 @@ export interface Setup<Constants, Seens extends object> {
   /**
    * Where what was seen would leave less than this share of the cloud effective, it is taken in by parts, and the
    * cloud is drawn anew and stirred after each: progressive correction (C. Musso, N. Oudjane, F. Le Gland 2001).
-   * `stir` moves copies apart without changing what the cloud says; it is called whenever the cloud was drawn anew.
+   * `stir` moves copies apart without changing what the cloud says; it is called whenever the cloud was drawn anew,
+   * with the effective number that was left before.
    */
   readonly byParts?: {
     readonly leastShare: number;
-    readonly stir: (constants: Constants, cloud: Cloud, part: number, seed: number) => Cloud;
+    readonly stir: (constants: Constants, cloud: Cloud, part: number, seed: number, effective: number) => Cloud;
   };
 }
 
@@ -84,20 +85,29 @@ export function step<C, S extends object>(
   data: Data<S>,
   seed: number,
 ): { readonly state: Cloud; readonly info: StepInfo } {
-  assert(Number.isInteger(data.day) && data.day >= cloud.day, `a day from ${cloud.day} on, not ${data.day}`);
   const kinds = seenKinds(setup.model, data);
   const moved = moveOn(setup, cloud, data.day, seed);
+  if (kinds.length === 0) {
+    const state = summing(moved);
+    const effective = effectiveNumber(state.logShares);
+    return { state, info: { logEvidence: 0, effective, ancestors: ancestorsOf(state), resampled: false } };
+  }
   const found = takeIn(setup, moved, kinds, data, seed);
   // Nothing explains what was seen: the cloud keeps its shares, and says so.
   const state = found.logEvidence === -Infinity ? { ...moved, logShares: cloud.logShares } : found.state;
   learn(setup, state, data, kinds, seed);
   const { logEvidence, effective, resampled } = found;
-  const ancestors = new Set(state.roots).size;
-  return { state, info: { logEvidence: kinds.length === 0 ? 0 : logEvidence, effective, ancestors, resampled } };
+  return { state, info: { logEvidence, effective, ancestors: ancestorsOf(state), resampled } };
+}
+
+/** From a cloud to a day on which nothing is seen. The cloud given is left as it was. */
+export function goOn<C, S extends object>(setup: Setup<C, S>, cloud: Cloud, day: number, seed: number): Cloud {
+  return summing(moveOn(setup, cloud, day, seed));
 }
 
 /** Every particle through the days by chance of its own, with the weights of what was proposed. */
 function moveOn<C, S extends object>({ model, constants }: Setup<C, S>, cloud: Cloud, until: number, seed: number): Cloud {
+  assert(Number.isInteger(until) && until >= cloud.day, `a day from ${cloud.day} on, not ${until}`);
   const values = cloud.values.slice();
   const logShares = cloud.logShares.slice();
   const stream = newStream(seed, purpose.step, 0, cloud.day);
@@ -143,23 +153,23 @@ function takeIn<C, S extends object>(
     logEvidence += now.total;
     left -= share;
     state = { ...state, logShares: now.logShares };
-    if (left === 0 && (kinds.length === 0 || now.effective >= setup.resampleBelow * state.count))
+    if (left === 0 && now.effective >= setup.resampleBelow * state.count)
       return { state, logEvidence, effective, resampled: part > 0 };
     state = resample(state, setup.model.size, part, seed);
-    if (setup.byParts !== undefined) state = setup.byParts.stir(setup.constants, state, part, seed);
+    if (setup.byParts !== undefined) state = setup.byParts.stir(setup.constants, state, part, seed, now.effective);
   }
   return { state, logEvidence, effective, resampled: true };
 }
 
 /** Beyond so many parts the rest is taken in at once. */
 const mostParts = 16;
-const halvings = 24;
+const halvings = 16;
 
 /** How much of what is left to take in leaves enough of the cloud effective; all of it where nothing is asked. */
 function partOf<C, S extends object>({ byParts }: Setup<C, S>, cloud: Cloud, densities: Float64Array, left: number): number {
   if (byParts === undefined) return left;
   const least = byParts.leastShare * cloud.count;
-  const enough = (share: number): boolean => weighed(cloud, densities, share).effective >= least;
+  const enough = (share: number): boolean => effectiveAfter(cloud, densities, share) >= least;
   if (enough(left)) return left;
   let [low, high] = [0, left];
   for (let i = 0; i < halvings; i += 1) {
@@ -168,6 +178,20 @@ function partOf<C, S extends object>({ byParts }: Setup<C, S>, cloud: Cloud, den
     else high = middle;
   }
   return low;
+}
+
+/** Effective number after so much of the densities was taken in; 0 where nothing explains what was seen. */
+function effectiveAfter(cloud: Cloud, densities: Float64Array, share: number): number {
+  let largest = -Infinity;
+  for (let i = 0; i < densities.length; i += 1) largest = Math.max(largest, cloud.logShares[i]! + share * densities[i]!);
+  if (largest === -Infinity) return 0;
+  let [sum, squares] = [0, 0];
+  for (let i = 0; i < densities.length; i += 1) {
+    const one = Math.exp(cloud.logShares[i]! + share * densities[i]! - largest);
+    sum += one;
+    squares += one * one;
+  }
+  return (sum * sum) / squares;
 }
 
 /** Shares after so much of the densities was taken in. */
@@ -265,6 +289,17 @@ function learn<C, S extends object>(
 
 function seenKinds<C, S extends object>(model: StateModel<C, S>, data: Data<S>): readonly (keyof S)[] {
   return (Object.keys(model.observations) as (keyof S)[]).filter((kind) => data.seen[kind] !== undefined);
+}
+
+/** In place: shares that sum to 1 again. */
+function summing(cloud: Cloud): Cloud {
+  const total = logSum(cloud.logShares);
+  for (let i = 0; i < cloud.count; i += 1) cloud.logShares[i]! -= total;
+  return cloud;
+}
+
+function ancestorsOf({ roots }: Cloud): number {
+  return new Set(roots).size;
 }
 
 /** One over the sum of squared shares (A. Kong, J. S. Liu, W. H. Wong 1994). */

@@ -7,14 +7,17 @@
 import { assert } from './assert.ts';
 import { nextNormal, type Stream } from './streams.ts';
 
-/** `rows` are count × width numbers, changed in place; `kept` of each row's way from the mean stays, 0 … 1. */
-export function stir(rows: Float64Array, width: number, kept: number, stream: Stream): void {
-  assert(kept >= 0 && kept <= 1 && rows.length % width === 0, 'rows of one width and a share that is kept');
+/**
+ * `rows` are count × width numbers, changed in place; `kept` of each row's way from the mean stays, 0 … 1. The
+ * covariance becomes `times` what it was, 1 or more.
+ */
+export function stir(rows: Float64Array, width: number, kept: number, stream: Stream, times = 1): void {
+  assert(kept >= 0 && kept <= 1 && times >= 1 && rows.length % width === 0, 'rows of one width and a share that is kept');
   const count = rows.length / width;
   if (count < 2) return;
   const mean = meanOfRows(rows, width);
   const root = rootOf(covarianceOf(rows, width, mean), width);
-  const push = Math.sqrt(1 - kept * kept);
+  const push = Math.sqrt(times - kept * kept);
   const chance = new Float64Array(width);
   for (let row = 0; row < rows.length; row += width) {
     for (let i = 0; i < width; i += 1) chance[i] = push * nextNormal(stream);
@@ -24,6 +27,9 @@ export function stir(rows: Float64Array, width: number, kept: number, stream: St
       rows[row + i] = mean[i]! + kept * (rows[row + i]! - mean[i]!) + pushed;
     }
   }
+  // What was pushed has a mean of its own by chance: it is taken back.
+  const now = meanOfRows(rows, width);
+  for (let at = 0; at < rows.length; at += 1) rows[at]! += mean[at % width]! - now[at % width]!;
 }
 
 function meanOfRows(rows: Float64Array, width: number): Float64Array {
@@ -31,6 +37,16 @@ function meanOfRows(rows: Float64Array, width: number): Float64Array {
   const count = rows.length / width;
   for (let at = 0; at < rows.length; at += 1) mean[at % width]! += rows[at]! / count;
   return mean;
+}
+
+/**
+ * How many times the variance that n particles show the truth has about their mean, as one more of the same: they
+ * know neither their mean nor their spread better than n draws do. It is the prediction interval of a normal sample,
+ * in every textbook. A cloud that is drawn anew a hundred times and never widened by it ends up too sure of itself.
+ */
+export function varianceOfOneMore(particles: number): number {
+  const n = Math.max(2, particles);
+  return (n + 1) / (n - 1);
 }
 
 /** Of the rows as they are: divided by their number. */

@@ -18,6 +18,6 @@ export function ageDrones(c: EngineConstants, values: Float64Array, at: number, 
   const emerging = values[last]! * c.drones.survives;
   for (let i = last; i > first; i -= 1) values[i] = values[i - 1]!;
   values[first] = eggs;
-  const loss = share < c.drones.fromShare ? c.drones.drivenLoss : c.drones.loss;
-  values[at + part.drones] = values[at + part.drones]! * Math.exp(-loss) + emerging;
+  const kept = share < c.drones.fromShare ? c.drones.drivenKept : c.drones.kept;
+  values[at + part.drones] = values[at + part.drones]! * kept + emerging;
 }

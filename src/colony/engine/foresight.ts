@@ -19,7 +19,7 @@ export function normalForesight(mean: number, sd: number): Foresight {
 
 /** From counts drawn with their shares (which sum to 1). */
 export function drawnForesight(counts: Float64Array, shares: Float64Array): Foresight {
-  const order = Array.from(counts.keys()).sort((a, b) => counts[a]! - counts[b]!);
+  const order = Uint32Array.from(counts.keys()).sort((a, b) => counts[a]! - counts[b]!);
   let index = 0;
   let reached = shares[order[0]!]!;
   return chances.map((chance) => {

@@ -12,7 +12,7 @@ import type { EngineConstants } from './constants.ts';
 import { ageDrones, droneShare } from './drones.ts';
 import { happens } from './happenings.ts';
 import { eggsOn, shareOn } from './laying.ts';
-import { adultsOfParticle, broodAt, openOfParticle, part, particleSize } from './particle.ts';
+import { adultsOfParticle, broodAt, broodDays, cohorts, openOfParticle, part, particleSize } from './particle.ts';
 import { misplacedShare, queenDay, queenShare, swarmUrge } from './queen-day.ts';
 import { combDay, freeCells } from './room.ts';
 import { seenKinds, type Seens } from './seen/list.ts';
@@ -33,7 +33,8 @@ function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: nu
   const share = shareOn(c, day, values, at);
   const bees = adultsOfParticle(values, at);
   const could = eggsOn(c, share, bees, values, at);
-  const free = freeCells(c, values, at);
+  const perCell = Math.exp(values[at + part.sealedScale]!);
+  const free = freeCells(c, values, at, cohorts(values, at + broodAt, 0, broodDays) * perCell);
   const urge = swarmUrge(
     c,
     day,
@@ -45,14 +46,14 @@ function colonyDay(c: EngineConstants, day: number, values: Float64Array, at: nu
   );
   const weight = queenDay(c, day, values, at, share, urge, stream);
   const wish = could * queenShare(c, day, values, at);
-  const laid = Math.min(wish, (free * c.room.found) / Math.exp(values[at + part.sealedScale]!));
+  const laid = Math.min(wish, (free * c.room.found) / perCell);
   const drones = laid * droneShare(c, share, bees);
   const worn = wornBy(c, share, openOfParticle(values, at, c.sealAge), bees);
   const emerging = ageBrood(c, values, at, laid - drones);
   ageDrones(c, values, at, share, drones + could * misplacedShare(c, values, at));
   ageAdults(c, values, at, worn, hunger(c, values, at), emerging);
   values[at + part.flightAge] = flightAgeOn(c, values[at + part.flightAge]!, worn);
-  const cells = could * Math.exp(values[at + part.sealedScale]!);
+  const cells = could * perCell;
   // The queen's cells of the day are not filled with nectar.
   storesDay(c, values, at, share, bees, values[at + broodAt + c.sealAge]!, free - cells);
   combDay(c, values, at, share, bees, free, cells * c.queen.roomyDays);

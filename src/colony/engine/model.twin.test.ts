@@ -209,7 +209,7 @@ function plainDay(c: EngineConstants, day: number, was: Plain, stream: Stream): 
   const worn = Math.min(1, Math.max(share * c.wornLeast, (fed - c.wornFrom) / (c.wornBrood - c.wornFrom)));
   const survive = (age: number): number => (age === c.hatchAge ? c.hatches : age === c.sealAge ? c.isSealed : 1);
   const brood = [laid - drones, ...p.brood.slice(0, -1)].map((cells, age) => cells * survive(age));
-  const grown = p.is.drones * Math.exp(-(height ? c.drones.loss : c.drones.drivenLoss));
+  const grown = p.is.drones * (height ? c.drones.kept : c.drones.drivenKept);
   const is = {
     ...p.is,
     drones: grown + p.droneBrood.at(-1)! * c.drones.survives,

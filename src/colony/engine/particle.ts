@@ -74,9 +74,16 @@ export function cohorts(values: Float64Array, at: number, from: number, to: numb
   return sum;
 }
 
-/** All workers of a particle. */
+/** All workers of a particle. Two sums side by side: one after the other each addition waits for the last. */
 export function adultsOfParticle(values: Float64Array, at: number): number {
-  return cohorts(values, at + adultsAt, 0, adultDays);
+  const half = adultDays / 2;
+  const end = at + adultsAt + half;
+  let [young, old] = [0, 0];
+  for (let i = at + adultsAt; i < end; i += 1) {
+    young += values[i]!;
+    old += values[i + half]!;
+  }
+  return young + old;
 }
 
 /** Sealed worker brood of a particle: cohorts from the age of sealing on. */

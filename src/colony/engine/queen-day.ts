@@ -10,7 +10,7 @@ import { chainEvents } from '../queen-chain/ways.ts';
 import type { EngineConstants } from './constants.ts';
 import { logit } from './taken/queen.ts';
 import { adultDays, adultsAt, adultsOfParticle, broodAt, part } from './particle.ts';
-import { yearDay } from './season.ts';
+import { power, yearDay } from './season.ts';
 
 const eventAt = {
   swarm: chainEvents.indexOf('swarm leaves'),
@@ -98,7 +98,7 @@ export function swarmUrge(
   const many = Math.min(1, bees / urgeBees);
   // Where nobody knows the comb, the bees are taken to cover it as the figure says.
   const dense = c.ground.comb === null ? 1 : Math.min(2, bees / (comb * coverBees));
-  const season = share ** (yearDay(c.season, day) > c.season.peak ? urgeAfter : urgeSeason);
+  const season = power(share, yearDay(c.season, day) > c.season.peak ? urgeAfter : urgeSeason);
   return season * many * many * dense * dense * room;
 }
 

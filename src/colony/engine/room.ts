@@ -6,14 +6,19 @@
 import type { EngineConstants } from './constants.ts';
 import { broodCellsOfParticle, part } from './particle.ts';
 
-/** Cells that hold nothing; never below 0. */
-export function freeCells(c: EngineConstants, values: Float64Array, at: number): number {
+/** Cells that hold nothing; never below 0. `brood`: worker cells that hold brood, as they are counted. */
+export function freeCells(
+  c: EngineConstants,
+  values: Float64Array,
+  at: number,
+  brood = broodCellsOfParticle(values, at),
+): number {
   const r = c.room;
   const usable = values[at + part.comb]! * r.usable;
   // More honey than that is still in feeders and bees, or thicker comb.
   const honey = Math.min(values[at + part.honeyKg]! / r.honeyKgPerCell, usable * r.honeyMost);
   const bread = values[at + part.breadKg]! / r.breadKgPerCell;
-  return Math.max(0, usable - broodCellsOfParticle(values, at) - honey - bread);
+  return Math.max(0, usable - brood - honey - bread);
 }
 
 /** Comb grows in flow, by bees, as far as the bars reach, while less is free than `wanted` cells for eggs of some days. */
@@ -28,10 +33,10 @@ export function combDay(
 ): void {
   const most = values[at + part.combMost]!;
   const comb = values[at + part.comb]!;
-  if (comb >= most) return;
+  if (comb >= most || free >= wanted) return;
   const r = c.room;
   const flow = Math.min(1, share * Math.exp(values[at + part.flow]!));
-  const short = 1 - Math.min(1, free / Math.max(1, wanted));
+  const short = 1 - free / wanted;
   const wish = r.builtPerDay * Math.min(1, bees / r.builderBees) * flow * short;
   // Wax is made of honey, and not of the last of it.
   const spare = Math.max(0, values[at + part.honeyKg]! - 2 * c.stores.hungryKg);

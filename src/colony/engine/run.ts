@@ -6,12 +6,14 @@
 import type { FigureBook } from '../../figures/book.ts';
 import { value } from '../../figures/book.ts';
 import { assert } from '../../numbers/assert.ts';
-import { begin, type Cloud, type Setup, step, type StepInfo } from '../../numbers/particle-filter.ts';
+import { begin, type Cloud, goOn, type Setup, step, type StepInfo } from '../../numbers/particle-filter.ts';
 import type { EngineConstants } from './constants.ts';
 import { colonyModel } from './model.ts';
 import type { Seens } from './seen/list.ts';
 import { stirred } from './stir-colony.ts';
 import { thinned } from './thin.ts';
+
+export { goOn };
 
 export type EngineSetup = Setup<EngineConstants, Seens>;
 export type Seen = { readonly [K in keyof Seens]?: Seens[K] };
@@ -41,10 +43,11 @@ export interface Met {
 }
 
 export function engineSetup(constants: EngineConstants, book: FigureBook): EngineSetup {
-  const kept = value(book, 'engine-stir-kept');
+  const stir = { kept: value(book, 'engine-stir-kept'), leastCells: value(book, 'engine-stir-least-cells') };
   const byParts = {
     leastShare: value(book, 'engine-part-least'),
-    stir: (_: EngineConstants, cloud: Cloud, part: number, seed: number) => stirred(cloud, kept, part, seed),
+    stir: (c: EngineConstants, cloud: Cloud, part: number, seed: number, effective: number) =>
+      stirred(c, cloud, stir, part, seed, effective),
   };
   return { model: colonyModel, constants, resampleBelow: value(book, 'engine-resample-below'), byParts };
 }
@@ -78,21 +81,16 @@ export function meet(
   seed: number,
 ): { readonly left: Left; readonly met: Met } {
   assert(visited.day >= left.cloud.day, `a visit on day ${visited.day} comes after day ${left.cloud.day}`);
-  const before = step(setup, left.cloud, { day: visited.day, seen: {} }, seed).state;
+  const before = goOn(setup, left.cloud, visited.day, seed);
   const { state, info } = step(setup, before, { day: visited.day, seen: visited.seen }, seed);
   const visits = left.visits + 1;
   const cloud = rounded(thinned(state, visits >= crowd.wideVisits ? crowd.usual : crowd.wide));
   return { left: { cloud, visits, info }, met: { visited, before, after: cloud, info } };
 }
 
-/** On to a day on which nothing was seen. */
-export function goOn(setup: EngineSetup, cloud: Cloud, day: number, seed: number): Cloud {
-  return step(setup, cloud, { day, seen: {} }, seed).state;
-}
-
 /** To single precision, as it is kept. */
 function rounded(cloud: Cloud): Cloud {
-  return { ...cloud, values: cloud.values.map(Math.fround) };
+  return { ...cloud, values: new Float64Array(new Float32Array(cloud.values)) };
 }
 
 /** The stored form: plain typed arrays, single precision. */

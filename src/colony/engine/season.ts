@@ -30,7 +30,7 @@ const mostFloor = 1 / 2;
 const someYear = '2001-01-01';
 
 export function seasonTables(book: FigureBook, latitude: number | null): SeasonTables {
-  const shares = Float64Array.from({ length: tableDays }, (_, day) => seasonLaying(addDays(someYear, day), null, book));
+  const shares = sharesOf(book);
   const most = shares.reduce((a, b) => Math.max(a, b), 0);
   const peak = shares.indexOf(most);
   const rise = shares.map((share, day) => (day < peak ? share / most : 1));
@@ -45,6 +45,17 @@ export function seasonTables(book: FigureBook, latitude: number | null): SeasonT
   };
 }
 
+/** Of each day of the northern year; kept for a book, because many colonies ask. */
+function sharesOf(book: FigureBook): Float64Array {
+  const found = sharesByBook.get(book);
+  if (found !== undefined) return found;
+  const shares = Float64Array.from({ length: tableDays }, (_, day) => seasonLaying(addDays(someYear, day), null, book));
+  sharesByBook.set(book, shares);
+  return shares;
+}
+
+const sharesByBook = new WeakMap<FigureBook, Float64Array>();
+
 /** Day of the northern year, from 0, of a day number; calendar days wander about it by less than a day. */
 export function yearDay(tables: SeasonTables, day: number): number {
   const t = (day + tables.turn) % yearDays;
@@ -56,7 +67,12 @@ export function seasonShare(tables: SeasonTables, day: number, rise: number, fal
   const t = yearDay(tables, day);
   const share = Math.min(read(tables.rise, t - rise), read(tables.fall, t - fall));
   const floor = Math.min(mostFloor, tables.floor * Math.exp((fall - rise) / 2 / tables.floorDays));
-  return floor + (1 - floor) * share ** Math.exp(depth);
+  return floor + (1 - floor) * power(share, Math.exp(depth));
+}
+
+/** A share of 0 … 1 to a power above 0; far quicker than `**`, and read for every particle and day. */
+export function power(share: number, exponent: number): number {
+  return Math.exp(exponent * Math.log(share));
 }
 
 /** Straight between the days of a table, level beyond its ends. */

@@ -1,60 +1,118 @@
 /**
- * What is stirred when particles were drawn anew: what a colony and its place are like, its bees and honey as a
- * whole, and what is known of each eye; among particles whose queens are in the same state, because others are
+ * What is stirred when particles were drawn anew: what a colony and its place are like, its bees, brood and honey as
+ * wholes, and what is known of each eye; among particles whose queens are in the same state, because others are
  * other stories. Without it the copies of a few that explained every visit so far stand for all that could be.
  */
 import type { Cloud } from '../../numbers/particle-filter.ts';
-import { stir } from '../../numbers/stir.ts';
+import { stir, varianceOfOneMore } from '../../numbers/stir.ts';
 import { newStream } from '../../numbers/streams.ts';
 import { reportedIndex, reportedStates } from '../queen-chain/states.ts';
-import { adultDays, adultsAt, adultsOfParticle, eyes, eyeGapAt, part, type Part, particleSize } from './particle.ts';
+import type { EngineConstants } from './constants.ts';
+import {
+  adultDays,
+  adultsAt,
+  adultsOfParticle,
+  broodAt,
+  broodDays,
+  cohorts,
+  eyes,
+  eyeGapAt,
+  part,
+  type Part,
+  particleSize,
+} from './particle.ts';
+
+/** What is stirred as a whole: all its cohorts grow or shrink alike. `least` is so little that it is not told from nothing. */
+interface Whole {
+  readonly from: number;
+  readonly to: number;
+  readonly least: number;
+}
 
 const plain: readonly Part[] = ['laying', 'loss', 'flow', 'capacity', 'lossLevel', 'rise', 'fall', 'depth'];
 const plainAt = plain.map((name) => part[name]);
 const eyesAt = eyes.map((name) => part[name]);
-const beesColumn = plain.length;
-const honeyColumn = beesColumn + 1;
-const eyeColumn = honeyColumn + 1;
-const width = eyeColumn + eyes.length;
+const wholeColumn = plain.length;
 
 /** Apart from the purposes of the filter's own streams. */
 const purpose = 17;
 
-/** The cloud with its particles moved apart, for the `time`th time on its day; `kept` of each one's way from the mean stays. */
-export function stirred(cloud: Cloud, kept: number, time: number, seed: number): Cloud {
+/**
+ * The cloud with its particles moved apart, for the `time`th time on its day; `kept` of each one's way from the mean
+ * stays. So many particles were `effective` before they were drawn anew. Where there is no brood, none is stirred.
+ */
+export function stirred(
+  c: EngineConstants,
+  cloud: Cloud,
+  { kept, leastCells }: StirConstants,
+  time: number,
+  seed: number,
+  effective: number,
+): Cloud {
   const values = cloud.values.slice();
-  for (let told = 0; told < reportedStates.length; told += 1) {
-    const members: number[] = [];
-    for (let at = 0; at < values.length; at += particleSize) {
-      if (reportedIndex[values[at + part.queen]!] === told && adultsOfParticle(values, at) >= 1) members.push(at);
-    }
+  const all = [
+    { from: adultsAt, to: adultsAt + adultDays, least: 1 },
+    { from: part.honeyKg, to: part.honeyKg + 1, least: 1 / 2 },
+  ];
+  const brood = [
+    { from: broodAt, to: broodAt + c.sealAge, least: leastCells },
+    { from: broodAt + c.sealAge, to: broodAt + broodDays, least: leastCells },
+  ];
+  groupsOf(values, brood).forEach(({ members, breeds }, group) => {
+    const wholes = breeds ? [...all, ...brood] : all;
+    const width = plain.length + wholes.length + eyes.length;
     // A covariance of so many numbers wants a few times as many particles.
-    if (members.length <= 2 * width) continue;
+    if (members.length <= 2 * width) return;
     const rows = new Float64Array(members.length * width);
-    members.forEach((at, i) => read(values, at, rows, i * width));
-    stir(rows, width, kept, newStream(seed, purpose, told + reportedStates.length * time, cloud.day));
-    members.forEach((at, i) => write(values, at, rows, i * width));
-  }
+    members.forEach((at, i) => read(wholes, values, at, rows, i * width));
+    const times = varianceOfOneMore((effective * members.length) / cloud.count);
+    stir(rows, width, kept, newStream(seed, purpose, group + 2 * reportedStates.length * time, cloud.day), times);
+    members.forEach((at, i) => write(wholes, values, at, rows, i * width));
+  });
   return { ...cloud, values };
 }
 
-function read(values: Float64Array, at: number, rows: Float64Array, row: number): void {
+export interface StirConstants {
+  readonly kept: number;
+  /** Fewer cells of open or of sealed brood are no brood to be stirred. */
+  readonly leastCells: number;
+}
+
+interface Group {
+  readonly members: number[];
+  readonly breeds: boolean;
+}
+
+/** Particles with bees by the state that is told, with brood and without. */
+function groupsOf(values: Float64Array, brood: readonly Whole[]): readonly Group[] {
+  const groups = Array.from({ length: 2 * reportedStates.length }, (_, i): Group => ({ members: [], breeds: i % 2 === 1 }));
+  for (let at = 0; at < values.length; at += particleSize) {
+    if (adultsOfParticle(values, at) < 1) continue;
+    const breeds = brood.every(({ from, to, least }) => cohorts(values, at, from, to) >= least);
+    groups[2 * reportedIndex[values[at + part.queen]!]! + Number(breeds)]!.members.push(at);
+  }
+  return groups;
+}
+
+function read(wholes: readonly Whole[], values: Float64Array, at: number, rows: Float64Array, row: number): void {
   plainAt.forEach((offset, i) => (rows[row + i] = values[at + offset]!));
-  rows[row + beesColumn] = Math.log(adultsOfParticle(values, at));
-  rows[row + honeyColumn] = Math.log(honeyOf(values, at));
-  eyesAt.forEach((offset, i) => (rows[row + eyeColumn + i] = values[at + offset]! + values[at + eyeGapAt + i]!));
+  wholes.forEach((whole, i) => (rows[row + wholeColumn + i] = Math.log(amountOf(whole, values, at))));
+  const eyeColumn = row + wholeColumn + wholes.length;
+  eyesAt.forEach((offset, i) => (rows[eyeColumn + i] = values[at + offset]! + values[at + eyeGapAt + i]!));
 }
 
-function write(values: Float64Array, at: number, rows: Float64Array, row: number): void {
+function write(wholes: readonly Whole[], values: Float64Array, at: number, rows: Float64Array, row: number): void {
   plainAt.forEach((offset, i) => (values[at + offset] = rows[row + i]!));
-  const times = Math.exp(rows[row + beesColumn]!) / adultsOfParticle(values, at);
-  for (let age = 0; age < adultDays; age += 1) values[at + adultsAt + age]! *= times;
-  values[at + part.honeyKg]! *= Math.exp(rows[row + honeyColumn]!) / honeyOf(values, at);
+  wholes.forEach((whole, i) => {
+    const times = Math.exp(rows[row + wholeColumn + i]!) / amountOf(whole, values, at);
+    for (let k = at + whole.from; k < at + whole.to; k += 1) values[k]! *= times;
+  });
   // What was drawn of an eye moves with the middle of what is known of it.
-  eyesAt.forEach((offset, i) => (values[at + offset] = rows[row + eyeColumn + i]! - values[at + eyeGapAt + i]!));
+  const eyeColumn = row + wholeColumn + wholes.length;
+  eyesAt.forEach((offset, i) => (values[at + offset] = rows[eyeColumn + i]! - values[at + eyeGapAt + i]!));
 }
 
-/** So that no honey at all has a logarithm; what is nothing stays nothing, because it is multiplied. */
-function honeyOf(values: Float64Array, at: number): number {
-  return Math.max(1 / 2, values[at + part.honeyKg]!);
+/** So that nothing at all has a logarithm; what is nothing stays nothing, because it is multiplied. */
+function amountOf({ from, to, least }: Whole, values: Float64Array, at: number): number {
+  return Math.max(least, cohorts(values, at, from, to));
 }

@@ -17,7 +17,7 @@ export function storesDay(
 ): void {
   const s = c.stores;
   const season = Math.max(0, share - s.leastShare) / (1 - s.leastShare);
-  const flow = Math.exp(values[at + part.flow]! - s.flowMean);
+  const flow = season > 0 ? Math.exp(values[at + part.flow]! - s.flowMean) : 0;
   const wish = bees * season * flow * s.nectarKg;
   const eaten = bees * s.eatKg + reared * s.rearKg;
   // A full trough takes no nectar beyond what is eaten; where there is little comb bees carry some themselves.

@@ -109,24 +109,33 @@ export function guidedChainDay(
   loss = 1,
 ): number {
   const first = chain.firstWay[state]!;
-  const end = chain.firstWay[state + 1]!;
-  const scale = fitting(chain, state, daysIn, urge, season, loss, 1);
-  const pushed = pushFor(chain, state, daysIn, urge, season, loss, scale, boost);
+  const count = chain.firstWay[state + 1]! - first;
+  const chances = chancesOfDay;
+  let [all, rare] = [0, 0];
+  for (let i = 0; i < count; i += 1) {
+    const chance = wayChance(chain, first + i, daysIn, urge, season, loss);
+    chances[i] = chance;
+    all += chance;
+    if (chain.rare[first + i] === 1) rare += chance;
+  }
+  const scale = all > 1 ? 1 / all : 1;
+  const push = pushFor(rare * scale, (all - rare) * scale, boost);
   let passed = 0;
-  let left = 1;
-  for (let way = first; way < end; way += 1) {
-    const chance = scale * wayChance(chain, way, daysIn, urge, season, loss);
-    const push = chain.rare[way] === 1 ? pushed : 1;
-    passed += push * chance;
-    left -= chance;
+  for (let i = 0; i < count; i += 1) {
+    const isRare = chain.rare[first + i] === 1;
+    passed += scale * chances[i]! * (isRare ? push : 1);
     if (unit < passed) {
-      logWeight[0]! -= Math.log(push);
-      return way;
+      if (isRare) logWeight[0]! -= Math.log(push);
+      return first + i;
     }
   }
-  if (pushed !== 1) logWeight[0]! += Math.log(left / (1 - passed));
+  if (push !== 1) logWeight[0]! += Math.log((1 - all * scale) / (1 - passed));
   return -1;
 }
+
+/** Of the ways of one state, for a moment. */
+const mostWays = 16;
+const chancesOfDay = new Float64Array(mostWays);
 
 /** Chance of a way on a day, before ways that sum to more than 1 are brought down together. */
 export function wayChance(chain: QueenChain, way: number, daysIn: number, urge: number, season: number, loss: number): number {
@@ -167,23 +176,6 @@ export function fitting(
 }
 
 /** How far rare ways can be pushed: half of the room that is left stays for what is not rare. */
-function pushFor(
-  chain: QueenChain,
-  state: number,
-  daysIn: number,
-  urge: number,
-  season: number,
-  loss: number,
-  scale: number,
-  boost: number,
-): number {
-  let rare = 0;
-  let other = 0;
-  for (let way = chain.firstWay[state]!; way < chain.firstWay[state + 1]!; way += 1) {
-    const chance = scale * wayChance(chain, way, daysIn, urge, season, loss);
-    if (chain.rare[way] === 1) rare += chance;
-    else other += chance;
-  }
-  if (rare === 0) return 1;
-  return Math.max(1, Math.min(boost, (1 - other) / 2 / rare));
+function pushFor(rare: number, other: number, boost: number): number {
+  return rare === 0 ? 1 : Math.max(1, Math.min(boost, (1 - other) / 2 / rare));
 }

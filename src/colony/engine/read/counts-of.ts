@@ -21,17 +21,20 @@ import { builtOf, combsBefore, lastReading, type RecordBook, type Trough, trough
 interface Place {
   readonly now: CombReading | null;
   readonly before: CombReading | null;
+  /** What it holds by the reading, and what it should by what was known before; worked out when first asked for. */
+  readonly holds: () => Readonly<Record<AmountName, Range | null>> | null;
+  readonly expected: () => Readonly<Record<AmountName, number | null>> | null;
 }
 
 export function countsOf(records: RecordBook, visit: Visit, hand: 0 | 1): Seen {
   const trough = troughOn(records, visit.day);
   if (trough === null) return {};
-  const places = placesOf(records, visit);
-  const bees = beesOf(records, visit, trough, places, hand);
+  const places = placesOf(records, visit, trough);
+  const bees = beesOf(records, visit, places, hand);
   const bars = barsOf(records, visit, trough, hand);
-  const sealed = amountOf(records, visit, trough, places, 'sealed', hand);
-  const open = amountOf(records, visit, trough, places, 'open', hand);
-  const honeyKg = amountOf(records, visit, trough, places, 'honeyKg', hand);
+  const sealed = amountOf(records, places, 'sealed', hand);
+  const open = amountOf(records, places, 'open', hand);
+  const honeyKg = amountOf(records, places, 'honeyKg', hand);
   const built = builtBy(records, trough, places);
   return {
     ...(bees === null ? {} : { bees }),
@@ -44,33 +47,41 @@ export function countsOf(records: RecordBook, visit: Visit, hand: 0 | 1): Seen {
 }
 
 /** Every comb that hung there when the visit began, those read at it, and gaps between them. */
-function placesOf(records: RecordBook, visit: Visit): readonly Place[] {
+function placesOf(records: RecordBook, visit: Visit, trough: Trough): readonly Place[] {
   const read = records.byVisit.get(visit.id) ?? [];
+  const place = (now: CombReading | null, before: CombReading | null): Place => ({
+    now,
+    before,
+    holds: once(() => (now === null ? null : amountsRead(records, trough, now))),
+    expected: once(() => (before === null ? null : amountsExpected(records, trough, before, visit.day))),
+  });
   const rows = new Map<number, Place>();
-  for (const [place, comb] of combsBefore(records, visit.day)) {
+  for (const [at, comb] of combsBefore(records, visit.day)) {
     const before = lastReading(records, comb.id, visit.day, visit.id);
-    if (before !== null || comb.built !== 0) rows.set(place, { now: null, before });
+    if (before !== null || comb.built !== 0) rows.set(at, place(null, before));
   }
-  for (const now of read) rows.set(now.row.body.place, { now, before: lastReading(records, now.row.comb, visit.day, visit.id) });
+  for (const now of read) rows.set(now.row.body.place, place(now, lastReading(records, now.row.comb, visit.day, visit.id)));
   if (rows.size === 0) return [];
   const [first, last] = [Math.min(...rows.keys()), Math.max(...rows.keys())];
-  return Array.from({ length: last - first + 1 }, (_, i) => rows.get(first + i) ?? { now: null, before: null });
+  return Array.from({ length: last - first + 1 }, (_, i) => rows.get(first + i) ?? place(null, null));
 }
 
-function amountOf(
-  records: RecordBook,
-  visit: Visit,
-  trough: Trough,
-  places: readonly Place[],
-  what: AmountName,
-  hand: 0 | 1,
-): Count | null {
-  const read = places.map(({ now }) => (now === null ? null : amountsRead(records, trough, now)[what]));
+function once<T>(work: () => T): () => T {
+  let done: { readonly value: T } | null = null;
+  return () => (done ??= { value: work() }).value;
+}
+
+function amountOf(records: RecordBook, places: readonly Place[], what: AmountName, hand: 0 | 1): Count | null {
+  const read = places.map(({ holds }) => holds()?.[what] ?? null);
   const found = read.flatMap((range) => range ?? []);
   if (found.length === 0) return null;
   const share = shareOpened(
     read.map((range) => range !== null),
-    places.map(({ before }) => (before === null ? null : amountsExpected(records, trough, before, visit.day)[what])),
+    places.map(
+      ({ expected }) =>
+        () =>
+          expected()?.[what] ?? null,
+    ),
   );
   return share < value(records.book, 'engine-least-share') ? null : counted(found, share, hand);
 }
@@ -83,8 +94,9 @@ function counted(parts: readonly Range[], share: number, hand: 0 | 1): Count {
 }
 
 /** Of what was to be expected of all combs, the part on those that were read; combs of which nothing is known count as the mean. */
-export function shareOpened(opened: readonly boolean[], expected: readonly (number | null)[]): number {
+export function shareOpened(opened: readonly boolean[], expectedOf: readonly (() => number | null)[]): number {
   if (opened.every(Boolean)) return 1;
+  const expected = expectedOf.map((one) => one());
   const known = expected.flatMap((one) => one ?? []);
   const sum = known.reduce((a, b) => a + b, 0);
   const mean = sum > 0 ? sum / known.length : 1;
@@ -104,19 +116,23 @@ function worked(count: Count, book: FigureBook): Count {
 }
 
 /** From the faces that were covered; bars with bees counted at the same visit say of how many these are. */
-function beesOf(records: RecordBook, visit: Visit, trough: Trough, places: readonly Place[], hand: 0 | 1): Count | null {
+function beesOf(records: RecordBook, visit: Visit, places: readonly Place[], hand: 0 | 1): Count | null {
   const covered = places.map(({ now }) => now?.read.bees ?? null);
   const read = covered.flatMap((share) => share ?? []);
   if (read.length === 0) return null;
   const bars = visit.closed?.body.beesBars ?? null;
-  const parts = places.flatMap(({ now }) => (now === null ? [] : (amountsRead(records, trough, now).bees ?? [])));
+  const parts = places.flatMap(({ holds }) => holds()?.bees ?? []);
   const withBees = read.filter((share) => share > 0).length;
   const share =
     bars !== null && bars > 0
       ? Math.min(1, withBees / bars)
       : shareOpened(
           covered.map((one) => one !== null),
-          places.map(({ before }) => (before === null ? null : amountsExpected(records, trough, before, visit.day).bees)),
+          places.map(
+            ({ expected }) =>
+              () =>
+                expected()?.bees ?? null,
+          ),
         );
   if (share < value(records.book, 'engine-least-share')) return null;
   const full = read.length >= barsBefore(records, visit) && read.every((one) => one === 1);

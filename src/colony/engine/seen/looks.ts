@@ -107,14 +107,15 @@ function negativeBinomial(mean: number, shape: number, stream: Stream): number {
 }
 
 function thereOf(c: EngineConstants, values: Float64Array, at: number): BroodThere {
-  const all = (from: number, to: number): number => {
-    const workers = cohorts(values, at + broodAt, from, to);
-    // Drone eggs in worker cells are eggs to whoever looks.
-    return chainStates[values[at + part.queen]!]!.dronesOnly ? workers + cohorts(values, at + droneBroodAt, from, to) : workers;
-  };
   return {
-    egg: stageThere(c.looks, all(0, c.hatchAge)),
-    larva: stageThere(c.looks, all(c.hatchAge, c.sealAge)),
-    sealed: stageThere(c.looks, all(c.sealAge, broodDays)),
+    egg: stageThere(c.looks, lookedLike(values, at, 0, c.hatchAge)),
+    larva: stageThere(c.looks, lookedLike(values, at, c.hatchAge, c.sealAge)),
+    sealed: stageThere(c.looks, lookedLike(values, at, c.sealAge, broodDays)),
   };
+}
+
+/** Cells with worker brood of these ages, to whoever looks: drone eggs in worker cells are eggs too. */
+function lookedLike(values: Float64Array, at: number, from: number, to: number): number {
+  const workers = cohorts(values, at + broodAt, from, to);
+  return chainStates[values[at + part.queen]!]!.dronesOnly ? workers + cohorts(values, at + droneBroodAt, from, to) : workers;
 }

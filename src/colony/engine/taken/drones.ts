@@ -7,8 +7,9 @@ export interface DroneConstants {
   readonly fromShare: number;
   readonly leastBees: number;
   readonly survives: number;
-  readonly loss: number;
-  readonly drivenLoss: number;
+  /** What is left of grown drones after a day in the season, and once they are driven out. */
+  readonly kept: number;
+  readonly drivenKept: number;
 }
 
 export function droneConstants(book: FigureBook): DroneConstants {
@@ -17,7 +18,7 @@ export function droneConstants(book: FigureBook): DroneConstants {
     fromShare: value(book, 'engine-drone-from-share'),
     leastBees: value(book, 'drone-comb-start-bees'),
     survives: value(book, 'survival-egg-to-adult'),
-    loss: 1 / value(book, 'drone-life-days'),
-    drivenLoss: value(book, 'engine-drone-driven-loss'),
+    kept: Math.exp(-1 / value(book, 'drone-life-days')),
+    drivenKept: Math.exp(-value(book, 'engine-drone-driven-loss')),
   };
 }

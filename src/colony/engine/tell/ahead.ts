@@ -32,10 +32,19 @@ export function liveOn(
   everyDays: number,
   seed: number,
 ): Ahead {
-  const clouds = [thinned(cloud, particles)];
-  for (let day = 1; day <= days; day += 1) clouds.push(goOn(setup, clouds[day - 1]!, cloud.day + day, seed));
+  const { clouds } = furtherOn(setup, { line: [], clouds: [thinned(cloud, particles)] }, days, seed);
   const line = clouds.filter((_, day) => day > 0 && day % everyDays === 0).map((one) => beliefOn(setup.constants, one, 'ahead'));
   return { line, clouds };
+}
+
+/** The same particles, until so many days ahead; no line is drawn there. */
+export function furtherOn(setup: EngineSetup, { line, clouds }: Ahead, days: number, seed: number): Ahead {
+  const all = [...clouds];
+  while (all.length <= days) {
+    const last = all.at(-1)!;
+    all.push(goOn(setup, last, last.day + 1, seed));
+  }
+  return { line, clouds: all };
 }
 
 /** `today`: the same particles on the first of the days. */

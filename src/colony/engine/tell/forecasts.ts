@@ -13,7 +13,6 @@ import type { EngineSetup, Visited } from '../run.ts';
 import type { Ahead } from './ahead.ts';
 import { tails } from './told-range.ts';
 
-const drawsEach = 2;
 const rivals = { bees: 'adults', sealed: 'capped' } as const;
 const counted = ['bees', 'sealed', 'open', 'honeyKg'] as const;
 type Counted = (typeof counted)[number];
@@ -29,7 +28,7 @@ export function forecastsOf(
   return daysAhead.flatMap((ahead) =>
     counted.map((what) => {
       const cloud = clouds[ahead]!;
-      const drawn = foresee(setup, cloud, what, drawsEach, seed);
+      const drawn = foresee(setup, cloud, what, 1, seed);
       const engine = drawnForesight(drawn.values, drawn.shares);
       const challenger = what === 'bees' || what === 'sealed' ? challengerFor(visits, what, cloud.day, book) : null;
       const last = lastTime(visits, what, cloud.day, book);

@@ -83,15 +83,20 @@ function nextTelling(
 /** Mutual information of the state with a look at the whole nest: eggs or none, no cells or some. */
 export function gainOn(c: EngineConstants, cloud: Cloud): number {
   const joint = reportedStates.map(() => new Float64Array(2 * 2));
+  const noCellsIn = new Map<number, number>();
   for (let particle = 0; particle < cloud.count; particle += 1) {
     const at = particle * particleSize;
     const share = Math.exp(cloud.logShares[particle]!);
     const row = joint[reportedIndex[cloud.values[at + part.queen]!]!]!;
-    const eggs = Math.exp(broodLooked.density(c, cloud.values, at, { eggs: 'seen', youngest: null, share: 1 }));
-    const noCells = Math.exp(cellsLooked.density(c, cloud.values, at, { cells: nothing, share: 1 }));
-    [eggs, 1 - eggs].forEach((byEggs, i) =>
-      [noCells, 1 - noCells].forEach((byCells, j) => (row[2 * i + j]! += share * byEggs * byCells)),
-    );
+    const eggs = Math.exp(broodLooked.density(c, cloud.values, at, eggsSeen));
+    // Cells hang on the state and the days in it alone, and few of these are different.
+    const story = cloud.values[at + part.queen]! + chainStates.length * cloud.values[at + part.queenDays]!;
+    const noCells = noCellsIn.get(story) ?? Math.exp(cellsLooked.density(c, cloud.values, at, noCellsSeen));
+    noCellsIn.set(story, noCells);
+    row[0]! += share * eggs * noCells;
+    row[1]! += share * eggs * (1 - noCells);
+    row[2]! += share * (1 - eggs) * noCells;
+    row[2 + 1]! += share * (1 - eggs) * (1 - noCells);
   }
   const outcomes = joint[0]!.map((_, i) => joint.reduce((sum, row) => sum + row[i]!, 0));
   return joint.reduce((sum, row) => {
@@ -100,7 +105,8 @@ export function gainOn(c: EngineConstants, cloud: Cloud): number {
   }, 0);
 }
 
-const nothing = { open: 0, sealed: 0, torn: 0, emerged: 0 } as const;
+const eggsSeen = { eggs: 'seen', youngest: null, share: 1 } as const;
+const noCellsSeen = { cells: { open: 0, sealed: 0, torn: 0, emerged: 0 }, share: 1 } as const;
 
 /** Chance that a queen who lays fertile eggs is there. */
 export function layingChanceOf(cloud: Cloud): number {

@@ -7,7 +7,7 @@ import { type FigureBook, value } from '../../../figures/book.ts';
 import type { Id } from '../../../journal/entry.ts';
 import { type EngineSetup, goOn, type Left, type Visited } from '../run.ts';
 import { agesOf, turnoverOf } from './ages.ts';
-import { type Ahead, comingOf, liveOn } from './ahead.ts';
+import { type Ahead, comingOf, furtherOn, liveOn } from './ahead.ts';
 import { beliefOn } from './belief.ts';
 import { forecastsOf } from './forecasts.ts';
 import { queenTold } from './queen.ts';
@@ -42,17 +42,18 @@ export function tell(
   const horizon = value(book, 'engine-horizon-days');
   const follow = value(book, 'engine-turnover-days');
   const every = value(book, 'engine-line-days');
-  const ahead = liveOn(setup, today, follow, value(book, 'engine-ahead-particles'), every, seed);
+  const ahead = liveOn(setup, today, horizon, value(book, 'engine-ahead-particles'), every, seed);
+  const isTurning = turnoverOf(c, ahead, follow) !== null;
   const now = beliefOn(c, today, 'between');
   return {
     engine: engineName,
     colony: lived.colony,
     day: now.day,
     digest: lived.digest,
-    line: [...lived.behind, now, ...ahead.line.slice(0, Math.floor(horizon / every))],
+    line: [...lived.behind, now, ...ahead.line],
     queen: queenTold(c, ahead, horizon, book),
     ages: agesOf(c, today),
-    turnover: turnoverOf(c, ahead, follow),
+    turnover: isTurning ? turnoverOf(c, furtherOn(setup, ahead, follow, seed), follow) : null,
     coming: comingOf(c, ahead, horizon, value(book, 'engine-least-chance')),
     surprises: lived.surprises,
     look: lookOf(ahead),
