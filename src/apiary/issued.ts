@@ -7,6 +7,7 @@ import type { Picture } from '../apiary.ts';
 import type { AdviceIssuedBody } from '../colony/kind-advice-issued.ts';
 import { type CountForecast, type Foreseen, type ForecastMethod, forecastMethods } from '../colony/foreseen.ts';
 import type { ForecastIssuedBody } from '../colony/kind-forecast-issued.ts';
+import { recordQuantities } from '../colony/record.ts';
 import type { ColonyState } from '../colony/state.ts';
 import { viewOf } from '../colony/view-of.ts';
 import type { TotalName } from '../colony/view.ts';
@@ -14,6 +15,7 @@ import type { FigureBook } from '../figures/book.ts';
 import { hashOfText } from '../journal/canonical.ts';
 import type { Entry, Id } from '../journal/entry.ts';
 import { addDays } from '../numbers/day.ts';
+import type { Range } from '../numbers/range.ts';
 import type { Manner } from '../words/say.ts';
 import { say } from '../words/text.ts';
 
@@ -55,19 +57,28 @@ export function forecastIssued(
   const values = forecastDays.flatMap((ahead) => {
     const then = addDays(day, ahead);
     const { totals } = viewOf(known.state, colony, then, known.book);
-    return forecastTotals.map((what) => ({ what, day: then, ...totals[what].total }));
+    return forecastTotals.map((what) => ({ what, day: then, ...written(totals[what].total) }));
   });
   return { colony, engine: plainEngine, digest, values };
 }
 
-/** One value for each thing, day and way; `what` names both. */
+/** One value for each thing that is scored, day and way; `what` names thing and way. */
 function valuesOf({ forecasts }: Foreseen): ForecastIssuedBody['values'] {
-  return forecasts.flatMap(({ what, day, ranges }) =>
+  const scored = forecasts.filter(({ what }) => (recordQuantities as readonly string[]).includes(what));
+  return scored.flatMap(({ what, day, ranges }) =>
     forecastMethods.flatMap((method) => {
       const range = ranges[method];
-      return range === null ? [] : [{ what: issuedName(what, method), day, ...range }];
+      return range === null ? [] : [{ what: issuedName(what, method), day, ...written(range) }];
     }),
   );
+}
+
+/** Four figures: a journal that is kept for years and sent to phones need not hold digits that no range can bear. */
+const figuresWritten = 4;
+
+function written({ low, likely, high }: Range): Range {
+  const short = (number: number): number => Number(number.toPrecision(figuresWritten));
+  return { low: short(low), likely: short(likely), high: short(high) };
 }
 
 /** "bees, engine": the thing and the way. */

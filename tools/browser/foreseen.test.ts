@@ -122,6 +122,9 @@ function widerThanItsPlace(): string[] {
     'svg.chart text, svg.queen-ribbon text, svg.age-pyramid text, svg.record-dots text',
   )) {
     const [own, whole] = [text.getBoundingClientRect(), text.closest('svg')?.getBoundingClientRect()];
+    const next = text.nextElementSibling?.tagName === 'text' ? text.nextElementSibling.getBoundingClientRect() : null;
+    if (text.closest('svg.record-dots') !== null && next !== null && next.left < own.right)
+      found.push(`${text.textContent ?? ''}, over the next`);
     if (whole !== undefined && (own.left < whole.left - 1.5 || own.right > whole.right + 1.5)) found.push(text.textContent ?? '');
   }
   return found;

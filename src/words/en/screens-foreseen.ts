@@ -16,8 +16,9 @@ export const foreseenTexts = {
     '{days|A day|About # days} ahead it was better than “as last time” so far, in {n|one forecast|# forecasts} that a visit met.',
   'outlook.as-last-time': 'as last time',
   'outlook.key':
-    'Full dots: seen. Rings: worked out. The dark band holds half of such numbers, the light one eight of ten: ' +
+    'Full dots: seen. Rings: worked out. The inner band holds half of such numbers, the outer one eight of ten: ' +
     'behind today as it was believed then, ahead as it is foreseen.',
+  'outlook.key-last': 'Where “as last time” is drawn ahead of today, the dotted lines beside it are what the model says.',
   'outlook.label': '{name}: {what} from {from} to {to}, believed and foreseen, with ranges',
 
   'chances.today': 'Today, by all that was seen:',

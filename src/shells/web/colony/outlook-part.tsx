@@ -16,15 +16,15 @@ import { dayPart, rangePart } from '../frame/parts.ts';
 import { useWide } from '../frame/wide.ts';
 import type { HistoryPoint } from '../model/shown.ts';
 import { useHistory } from './use-history.ts';
-import { scoreNear, useRecord } from './use-record.ts';
+import { isModelBetter, scoreNear, useRecord } from './use-record.ts';
 
 const shown = ['bees', 'sealed', 'honeyKg'] as const;
 type Shown = (typeof shown)[number];
 
 const units = { bees: 'bees', sealed: 'cells', honeyKg: 'kg' } as const;
 const pointNames = { bees: 'adults', sealed: 'sealed', honeyKg: 'honeyKg' } as const satisfies Record<Shown, keyof HistoryPoint>;
-/** Three rounds of brood behind and one ahead: our choice. A phone shows less of what is behind. */
-const behindDays = { wide: 91, narrow: 63 };
+/** Three rounds of brood behind and one ahead: our choice. A phone shows less of what is behind, with large letters still less. */
+const behindDays = { wide: 91, narrow: 63, narrowLarge: 42 };
 const aheadDays = 28;
 /** What is said ahead: a round of brood. */
 const saidDays = 21;
@@ -38,26 +38,25 @@ interface OutlookProps {
 export function OutlookPart({ view, foreseen }: OutlookProps) {
   const { t } = useText();
   const wide = useWide();
-  const from = later(foreseen.line[0]?.day ?? view.day, addDays(view.day, -behindDays[wide ? 'wide' : 'narrow']));
+  const textSize = useTextSize();
+  const behind = behindDays[wide ? 'wide' : textSize === null ? 'narrow' : 'narrowLarge'];
+  const from = later(foreseen.line[0]?.day ?? view.day, addDays(view.day, -behind));
   const points = useHistory(view, from);
   const record = useRecord(view.colony, null);
   const to = addDays(view.day, aheadDays);
   const rows = foreseen.line.filter((row) => row.day >= from && row.day <= to);
+  const scores = shown.map((what) => ({ what, score: scoreNear(record, what, saidDays) }));
+  const isWorse = scores.some(({ what, score }) => isModelBetter(score) === false && lastTimeOf(foreseen, what) !== null);
   return (
     <section>
       <h2>{t('outlook.title')}</h2>
-      {shown.map((what) => (
-        <One
-          key={what}
-          what={what}
-          view={view}
-          foreseen={foreseen}
-          rows={rows}
-          points={points ?? []}
-          score={scoreNear(record, what, saidDays)}
-        />
+      {scores.map(({ what, score }) => (
+        <One key={what} what={what} view={view} foreseen={foreseen} rows={rows} points={points ?? []} score={score} />
       ))}
-      <p className="soft small">{t('outlook.key')}</p>
+      <p className="soft small">
+        {t('outlook.key')}
+        {isWorse ? ` ${t('outlook.key-last')}` : ''}
+      </p>
     </section>
   );
 }
@@ -75,8 +74,7 @@ function One({ what, view, foreseen, rows, points, score }: OneProps) {
   const textSize = useTextSize();
   const [first, last] = [rows[0], rows.at(-1)];
   if (first === undefined || last === undefined) return null;
-  const worse = score?.isBetter === false;
-  const lastTime = worse ? lastTimeOf(foreseen, what) : null;
+  const lastTime = isModelBetter(score) === false ? lastTimeOf(foreseen, what) : null;
   const scale = (range: Range) => (what === 'honeyKg' ? range : scaleRange(range, 1 / thousand));
   const level: ChartLevel | null =
     lastTime === null
@@ -131,8 +129,9 @@ function said({ what, day, rows, score, lastTime }: Said, t: Wording['t']): stri
   const now = today === undefined ? null : rangePart(today.values[what], unit);
   const then = ahead === undefined ? null : rangePart(ahead.values[what], unit);
   const days = score?.horizonDays ?? saidDays;
+  const isBetter = isModelBetter(score);
   const lines: string[] = [];
-  if (score?.isBetter === false) {
+  if (isBetter === false) {
     if (now !== null) lines.push(t('outlook.now', { now }));
     lines.push(
       lastTime === null || then === null || ahead === undefined
@@ -143,13 +142,14 @@ function said({ what, day, rows, score, lastTime }: Said, t: Wording['t']): stri
     if (now !== null && then !== null && ahead !== undefined)
       lines.push(t('outlook.line', { now, then, day: dayPart(ahead.day) }));
     else if (now !== null) lines.push(t('outlook.now', { now }));
-    if (score?.isBetter === true) lines.push(t('outlook.better', { days, n: score.n }));
+    if (isBetter === true && score !== null) lines.push(t('outlook.better', { days, n: score.n }));
   }
   return lines.join(' ');
 }
 
 /** What "as last time" says for about a round of brood ahead. */
-function lastTimeOf(foreseen: Foreseen, what: Shown): Range | null {
-  const forecasts = foreseen.forecasts.filter((one) => one.what === what);
-  return forecasts.at(-1)?.ranges['last time'] ?? null;
+function lastTimeOf({ day, forecasts }: Foreseen, what: Shown): Range | null {
+  const far = (one: { readonly day: Day }) => Math.abs(daysBetween(day, one.day) - saidDays);
+  const [nearest = null] = forecasts.filter((one) => one.what === what).sort((a, b) => far(a) - far(b));
+  return nearest?.ranges['last time'] ?? null;
 }

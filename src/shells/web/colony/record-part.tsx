@@ -1,11 +1,12 @@
-/** How right the forecasts of one colony were: what each kind was off by, and the longest ones of bees against what came. */
+/** How right the forecasts of one colony were: what each kind was off by, and those that most visits met against what came. */
 import { Link } from 'wouter';
 import type { ForecastRecord, RecordScore } from '../../../colony/record.ts';
 import type { ColonyView } from '../../../colony/view.ts';
+import { addDays, daysBetween } from '../../../numbers/day.ts';
 import { exactly, scaleRange } from '../../../numbers/range.ts';
 import { chart } from '../../../sheets/chart.ts';
 import { plainNumber } from '../../../words/format-number.ts';
-import { scoreHead, scoreLines } from '../../../words/record-lines.ts';
+import { briefLine } from '../../../words/record-lines.ts';
 import { Drawn } from '../frame/drawn.tsx';
 import { shortDay, useTextSize } from '../frame/drawings.ts';
 import { useText } from '../frame/manner.tsx';
@@ -31,24 +32,40 @@ export function RecordPart({ view }: { readonly view: ColonyView }) {
 function Told({ record }: { readonly record: ForecastRecord }) {
   const { t, manner } = useText();
   const met = record.scores.filter((score) => score.n > 0);
-  const bees = scoreNear(record, 'bees', chartDays);
+  const kinds = [...new Set(met.map(({ what }) => what))];
+  const drawn = fullest(record);
   return (
     <>
-      {met.length === 0 ? <p>{t('record.none')}</p> : null}
-      {met.map((score) => (
-        <p key={`${score.what}-${score.horizonDays}`}>
-          <b>{scoreHead(score, manner)}.</b> {scoreLines(score, manner).join(' ')}
-        </p>
+      <p>{t(met.length === 0 ? 'record.none' : 'record.brief-lead')}</p>
+      {kinds.map((what) => (
+        <article key={what}>
+          <h3>{t(`outlook.${what}`)}</h3>
+          <ul>
+            {met
+              .filter((score) => score.what === what)
+              .map((score) => (
+                <li key={score.horizonDays}>{briefLine(score, manner)}</li>
+              ))}
+          </ul>
+        </article>
       ))}
       {record.waiting === 0 ? null : <p>{t('record.waiting', { n: record.waiting })}</p>}
-      {bees === null || bees.rows.length < 2 ? null : <AgainstWhatCame score={bees} />}
+      {drawn === null || drawn.rows.length < 2 ? null : <AgainstWhatCame score={drawn} />}
     </>
   );
+}
+
+/** Of the scores of about a round of brood ahead the one that most visits met; bees before brood before honey. */
+function fullest(record: ForecastRecord): RecordScore | null {
+  const scores = (['bees', 'sealed', 'honeyKg'] as const).flatMap((what) => scoreNear(record, what, chartDays) ?? []);
+  return scores.reduce<RecordScore | null>((most, score) => (most === null || score.n > most.n ? score : most), null);
 }
 
 const thousand = 1000;
 /** Forecasts that are drawn: those of about a round of brood. */
 const chartDays = 21;
+/** Room on both sides, as a share of the days drawn, so that no bracket stands on an edge: our choice. */
+const edgeShare = 0.03;
 
 function AgainstWhatCame({ score }: { readonly score: RecordScore }) {
   const { t } = useText();
@@ -56,36 +73,39 @@ function AgainstWhatCame({ score }: { readonly score: RecordScore }) {
   const textSize = useTextSize();
   const [first, last] = [score.rows[0], score.rows.at(-1)];
   if (first === undefined || last === undefined) return null;
-  const label = t('record.chart', { what: t('outlook.bees'), days: score.horizonDays });
+  const { what, horizonDays: days } = score;
+  const edge = Math.ceil(daysBetween(first.forDay, last.forDay) * edgeShare) + 1;
+  const scale = what === 'honeyKg' ? 1 : 1 / thousand;
   const svg = chart(
     [
       {
-        title: t('history.adults'),
+        title: '',
         bands: [],
         issued: score.rows.map(({ forDay, low, likely, high }) => ({
           day: forDay,
-          range: scaleRange({ low, likely, high }, 1 / thousand),
+          range: scaleRange({ low, likely, high }, scale),
         })),
-        points: score.rows.map(({ forDay, came }) => ({ day: forDay, range: exactly(came / thousand), ink: 'seen' })),
+        points: score.rows.map(({ forDay, came }) => ({ day: forDay, range: exactly(came * scale), ink: 'seen' })),
       },
     ],
     {
       width: wide ? 760 : 360,
       panelHeight: 118,
       ...(textSize === null ? {} : { textSize }),
-      from: first.forDay,
-      to: last.forDay,
+      from: addDays(first.forDay, -edge),
+      to: addDays(last.forDay, edge),
       today: null,
       todayLabel: '',
       dayLabel: (day) => shortDay(day, t),
       valueLabel: (value) => plainNumber(value),
-      label,
+      label: t('record.chart', { what: t(`outlook.${what}`), days }),
     },
   );
   return (
     <>
+      <h3>{t(`record.axis-${what}`)}</h3>
       <Drawn svg={svg} className="drawn chart" />
-      <p className="soft small">{t('record.chart-key')}</p>
+      <p className="soft small">{t('record.chart-key', { days })}</p>
     </>
   );
 }

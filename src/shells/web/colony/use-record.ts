@@ -28,3 +28,12 @@ export function scoreNear(record: ForecastRecord | 'failed' | null, what: Record
   const [nearest = null] = record.scores.filter((score) => score.what === what && score.n > 0).sort((a, b) => far(a) - far(b));
   return nearest;
 }
+
+/**
+ * Whether the model alone, which is what the outlook draws, did better than "as last time"; null when too few to say. A
+ * score judges what was issued, which for bees and sealed brood is model and trend together.
+ */
+export function isModelBetter(score: RecordScore | null): boolean | null {
+  const { engine = null, 'as last time': last = null } = score?.logRmse ?? {};
+  return score === null || score.isBetter === null || engine === null || last === null ? null : engine < last;
+}

@@ -38,13 +38,13 @@ export function RecordScreen() {
         />
       )}
       {record !== null && record !== 'failed' && scores.length === 0 ? <p>{t('record.none')}</p> : null}
-      {scores.map((score) => (
-        <OneScore key={`${score.what}-${score.horizonDays}`} score={score} />
-      ))}
       {record === null || record === 'failed' || record.waiting === 0 ? null : (
         <p>{t('record.waiting', { n: record.waiting })}</p>
       )}
       {scores.length === 0 ? null : <p className="soft small">{t('record.dots-key')}</p>}
+      {scores.map((score) => (
+        <OneScore key={`${score.what}-${score.horizonDays}`} score={score} />
+      ))}
       <p>
         <Link href="/">{t('colony.to-round')}</Link>
       </p>
