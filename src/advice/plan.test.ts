@@ -1,14 +1,13 @@
-/** The order of the round, what fits the minutes, and the hours that suit opening. */
+/** The order of the round, and the hours that suit opening. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import fc from 'fast-check';
 import { printedBook } from '../figures/book.ts';
 import { openingText } from '../words/opening-text.ts';
 import { plainManner } from '../words/say.ts';
 import type { Advice } from './advice.ts';
 import { saying } from './cited.ts';
 import { span, today, weatherOf } from './for-tests.ts';
-import { fitMinutes, minutesOf, planRound } from './plan.ts';
+import { planRound } from './plan.ts';
 import { suitsOpening, temperatureAt } from './suits-opening.ts';
 
 function advice(colony: string, given: Partial<Advice> = {}): Advice {
@@ -64,60 +63,6 @@ test('A40 a colony that is fed without opening while it is left shut keeps both:
   const feed = advice('alder', { verb: 'no visit', act: 'feed', weight: 0.97 });
   const [stop] = planRound([{ colony: 'alder' }], [shut, feed], today, printedBook);
   assert.deepEqual([stop?.verb, stop?.first, stop?.more, stop?.turnsUp], ['leave shut', feed, [shut], '2014-06-03']);
-});
-
-test('A41 the minutes go to the longest need; a long visit that does not fit gives way to a glance behind it', () => {
-  const round = planRound(
-    yard.slice(0, 3),
-    [
-      advice('alder', { weight: 0.9 }),
-      advice('birch', { weight: 0.8 }),
-      advice('hazel', { verb: 'glance', act: 'glance', weight: 0.3 }),
-    ],
-    today,
-    printedBook,
-  );
-  const fitted = fitMinutes(round, 40, printedBook);
-  assert.deepEqual(
-    fitted.chosen.map(({ stop, minutes }) => [stop.colony, minutes]),
-    [
-      ['alder', 25],
-      ['hazel', 5],
-    ],
-  );
-  assert.deepEqual(
-    fitted.left.map((stop) => stop.colony),
-    ['birch'],
-  );
-  assert.equal(fitted.used, 30);
-});
-
-test('A41 never more than the minutes, nothing done twice, and what is left would not have fitted', () => {
-  const weights = fc.array(
-    fc.record({
-      weight: fc.double({ min: 0.01, max: 1, noNaN: true }),
-      verb: fc.constantFrom('open', 'glance', 'leave shut', 'no visit'),
-    }),
-    { maxLength: 12 },
-  );
-  fc.assert(
-    fc.property(weights, fc.nat({ max: 200 }), (given, minutes) => {
-      const colonies = given.map((_, index) => ({ colony: `c${index}` }));
-      const kept = given.map(({ weight, verb }, index) =>
-        advice(`c${index}`, { weight, verb: verb as Advice['verb'], act: verb === 'no visit' ? 'feed' : 'wait' }),
-      );
-      const round = planRound(colonies, kept, today, printedBook);
-      assert.equal(round.length, colonies.length);
-      const { chosen, left, used } = fitMinutes(round, minutes, printedBook);
-      assert.ok(used <= minutes && used === chosen.reduce((sum, each) => sum + each.minutes, 0));
-      for (const stop of left) assert.ok(used + minutesOf(stop, printedBook) > minutes);
-      assert.equal(
-        new Set([...chosen.map(({ stop }) => stop.colony), ...left.map((stop) => stop.colony)]).size,
-        chosen.length + left.length,
-      );
-    }),
-    { seed: 20140516, numRuns: 500 },
-  );
 });
 
 test('A42 the curve meets the typed ends: warmest at 15 h, coldest twelve hours from it', () => {

@@ -1,6 +1,6 @@
 /**
- * The round: which hives, in which order, and which of them fit the minutes that the keeper has. The longest
- * need first, by what is lost in waiting and by how late it is; hives to leave shut come last.
+ * The round: which hives, in which order. The longest need first, by what is lost in waiting and by how late it
+ * is; hives to leave shut come last. What fits the minutes that the keeper has is in `minutes.ts`.
  */
 import { type FigureBook, printedBook, value } from '../figures/book.ts';
 import type { Id } from '../journal/entry.ts';
@@ -78,47 +78,3 @@ function classOf(stop: Stop): number {
 }
 
 const order: readonly string[] = ['call', 'today', 'ahead', 'leave shut'];
-
-export interface Fitted {
-  readonly chosen: readonly { readonly stop: Stop; readonly minutes: number }[];
-  /** Due today, and more than the minutes allow. */
-  readonly left: readonly Stop[];
-  readonly used: number;
-}
-
-/** The stops that fit the minutes, in the order of the round; one that does not fit gives way to a shorter one behind it. */
-export function fitMinutes(stops: readonly Stop[], minutes: number, book: FigureBook): Fitted {
-  const chosen: { stop: Stop; minutes: number }[] = [];
-  const left: Stop[] = [];
-  let used = 0;
-  for (const stop of stops) {
-    const takes = minutesOf(stop, book);
-    if (takes === 0) continue;
-    if (used + takes <= minutes) {
-      chosen.push({ stop, minutes: takes });
-      used += takes;
-    } else left.push(stop);
-  }
-  return { chosen, left, used };
-}
-
-/** Minutes a stop takes today; 0 when nothing is done there today. */
-export function minutesOf(stop: Stop, book: FigureBook): number {
-  if (stop.first === null || (stop.turnsUp !== null && stop.verb !== 'leave shut')) return 0;
-  if (stop.verb === 'open') return fewBars(stop, book) ?? value(book, 'visit-minutes');
-  if (stop.verb === 'glance') return value(book, 'glance-minutes');
-  const all = [stop.first, ...stop.more];
-  return all.some((advice) => handsOn.includes(advice.act)) ? value(book, 'no-visit-minutes') : 0;
-}
-
-/** Where the only reason to open names the bars that tell, the rest stays shut; null for a whole visit. */
-function fewBars({ first, more }: Stop, book: FigureBook): number | null {
-  const opens = [first, ...more].filter((advice) => advice?.verb === 'open');
-  const [only] = opens;
-  if (opens.length !== 1 || only?.rule !== 'worth-a-look' || only.places.length === 0) return null;
-  const takes = value(book, 'look-hive-minutes') + only.places.length * value(book, 'look-bar-minutes');
-  return Math.min(takes, value(book, 'visit-minutes'));
-}
-
-/** Acts that take minutes at the hive although it stays shut. */
-const handsOn: readonly Advice['act'][] = ['feed', 'look from outside'];

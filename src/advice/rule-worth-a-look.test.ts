@@ -2,12 +2,10 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { Look } from '../colony/foreseen.ts';
-import { printedBook, value } from '../figures/book.ts';
 import { addDays } from '../numbers/day.ts';
 import { say, sayChance } from '../words/text.ts';
 import { advise } from './advise.ts';
 import { aView, cellsOf, facts, foreseenLook, span, today, visit } from './for-tests.ts';
-import { minutesOf, planRound } from './plan.ts';
 import { visitDue } from './rule-visit-due.ts';
 import { worthALook } from './rule-worth-a-look.ts';
 
@@ -60,16 +58,4 @@ test('A31 takes the place of the usual days between visits, not of what was seen
   const { kept, silenced } = advise(facts(seen));
   assert.equal(kept[0]!.rule, 'queen-cells');
   assert.ok(silenced.some(({ advice }) => advice.rule === 'worth-a-look'));
-});
-
-test('A32 a look at few bars takes the minutes of these bars, a whole visit its own', () => {
-  const round = (look: Partial<Look>): number => {
-    const view = viewWith({ openOn: today, ...look }, { visits: [visit('2014-04-20')] });
-    const { kept } = advise(facts(view));
-    const [stop] = planRound([view], kept, today);
-    return minutesOf(stop!, printedBook);
-  };
-  const few = value(printedBook, 'look-hive-minutes') + 2 * value(printedBook, 'look-bar-minutes');
-  assert.equal(round({}), few);
-  assert.equal(round({ questions: [{ ask: 'cells', chance: 0.1, places: [] }] }), value(printedBook, 'visit-minutes'));
 });

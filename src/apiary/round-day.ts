@@ -1,3 +1,3 @@
 /** The day of a round, at the front door: the hours that suit opening, and what fits the minutes that the keeper has. */
-export { fitMinutes, type Fitted } from '../advice/plan.ts';
+export { type MinutesDay, planMinutes } from '../advice/minutes.ts';
 export { type OpeningHours, type Stretch, suitsOpening } from '../advice/suits-opening.ts';

@@ -23,7 +23,11 @@ export function surpriseOf(
   day: Day,
   own: readonly OwnFigure[],
 ): Surprise | null {
+  return surprise(reading, expected, day, ownBook(own));
+}
+
+/** The printed figures, with those that the keeper has set on this device. */
+export function ownBook(own: readonly OwnFigure[]): FigureBook {
   const rows = own.flatMap(({ key, ...rest }) => (isFigureKey(key) ? [[key, { key, ...rest }] as const] : []));
-  const book: FigureBook = { overrides: new Map(rows) };
-  return surprise(reading, expected, day, book);
+  return { overrides: new Map(rows) };
 }

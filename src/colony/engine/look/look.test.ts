@@ -1,11 +1,10 @@
-/** What a look is worth, on which bars, on which day, and what fits into the minutes: hand-worked. */
+/** What a look is worth, on which bars and on which day: hand-worked. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { printedBook } from '../../../figures/book.ts';
 import { bareShares, type Shares } from '../../../hive/contents.ts';
 import { addDays, dayFromNumber } from '../../../numbers/day.ts';
 import type { Cloud } from '../../../numbers/particle-filter.ts';
-import type { Look } from '../../foreseen.ts';
 import { stateIndex } from '../../queen-chain/states.ts';
 import type { BarView } from '../../view.ts';
 import { cloudOf, may, plainParticle, setupOn } from '../for-tests.ts';
@@ -13,7 +12,6 @@ import { part, particleSize } from '../particle.ts';
 import { lookConstants } from './look-constants.ts';
 import { lookOf } from './look-of.ts';
 import { placesFor } from './look-places.ts';
-import { planForMinutes } from './plan-minutes.ts';
 
 const setup = setupOn();
 const look = lookConstants(printedBook);
@@ -65,7 +63,7 @@ const days = (clouds: readonly number[], change = ripening): readonly Cloud[] =>
   clouds.map((of, ahead) => cloud(of, change, may + ahead));
 
 test('E92 a look is worth the chance that something waits inside that would be acted on; the strongest question first', () => {
-  const told = lookOf(setup.constants, days([10]), { day, lastOpened: addDays(day, -9), nest, look });
+  const told = lookOf(setup.constants, days([10]), { day, opened: [addDays(day, -9)], lastHoneyKg: null, nest, look });
   assert.ok(Math.abs(told.changesAct - 0.1) < 1e-9);
   assert.deepEqual([told.questions[0]!.ask, told.openOn, told.harms], ['cells', day, false]);
   assert.ok(Math.abs(told.questions[0]!.chance - 0.1) < 1e-9);
@@ -73,17 +71,17 @@ test('E92 a look is worth the chance that something waits inside that would be a
 
 test('E93 opened on the first day on which the chance is large enough, not sooner than some days after the last, and by the latest', () => {
   const on = (chances: readonly number[], opened: number): string | null =>
-    lookOf(setup.constants, days(chances), { day, lastOpened: addDays(day, -opened), nest, look }).openOn;
-  assert.equal(on([0, 0, 1, 5, 9], 9), addDays(day, 3));
-  assert.equal(on([9, 9, 9, 9, 9], look.choice.soonest - 2), addDays(day, 2));
+    lookOf(setup.constants, days(chances), { day, opened: [addDays(day, -opened)], lastHoneyKg: null, nest, look }).openOn;
+  assert.equal(on([0, 0, 1, 9, 9], 9), addDays(day, 3));
+  assert.equal(on([9, 9, 9, 9, 9], look.choice.clearDays - 2), addDays(day, 2));
   assert.equal(on([0, 0, 0], look.choice.latest - 1), addDays(day, 1));
   assert.equal(on([0, 0, 0], 9), null);
-  assert.equal(lookOf(setup.constants, days([0]), { day, lastOpened: null, nest, look }).openOn, day);
+  assert.equal(lookOf(setup.constants, days([0]), { day, opened: [], lastHoneyKg: null, nest, look }).openOn, day);
 });
 
 test('E93 the days of a virgin are days on which a look does harm', () => {
   const virgin = days([60], (values) => (values[part.queen] = stateIndex.virgin));
-  const told = lookOf(setup.constants, virgin, { day, lastOpened: addDays(day, -9), nest, look });
+  const told = lookOf(setup.constants, virgin, { day, opened: [addDays(day, -9)], lastHoneyKg: null, nest, look });
   assert.equal(told.harms, true);
   assert.equal(told.openOn, null);
 });
@@ -102,40 +100,4 @@ test('E94 without eggs anywhere the brood, and without brood the middle, is wher
   assert.ok(placesFor('eggs', { bars: noEggs, entrance: 'first' }, look).every((place) => place >= 3 && place <= 7));
   const bare = [1, 2, 3, 4, 5].map((place) => comb(place, { honey: 0.1 }));
   assert.ok(placesFor('eggs', { bars: bare, entrance: 'first' }, look).includes(3));
-});
-
-const lookFor = (chance: number, places: readonly number[], rest: Partial<Look> = {}): Look => ({
-  changesAct: chance,
-  questions: [{ ask: 'cells', chance, places }],
-  openOn: day,
-  harms: false,
-  ...rest,
-});
-
-test('E95 the minutes go to the most valuable ones; a bar already lifted costs nothing more; a harmful look is not planned', () => {
-  const one = look.hiveMinutes + 2 * look.barMinutes;
-  const looks = [
-    { colony: 'alder', look: lookFor(0.1, [3, 4]), bars: 10 },
-    { colony: 'birch', look: lookFor(0.3, [3, 4]), bars: 10 },
-    { colony: 'hazel', look: lookFor(0.9, [3, 4], { harms: true }), bars: 10 },
-  ];
-  const both = planForMinutes(looks, 2 * one, look);
-  assert.deepEqual(
-    both.hives.map(({ colony }) => colony),
-    ['birch', 'alder'],
-  );
-  assert.equal(both.used, 2 * one);
-  assert.deepEqual(
-    planForMinutes(looks, 2 * one - 1, look).hives.map(({ colony }) => colony),
-    ['birch'],
-  );
-  assert.deepEqual(planForMinutes(looks, look.hiveMinutes, look).hives, []);
-  const asked = lookFor(0.3, [3, 4], {
-    questions: [
-      { ask: 'cells', chance: 0.3, places: [3, 4] },
-      { ask: 'eggs', chance: 0.01, places: [4] },
-    ],
-  });
-  const [hive] = planForMinutes([{ colony: 'birch', look: asked, bars: 10 }], one, look).hives;
-  assert.deepEqual([hive!.asks, hive!.minutes, hive!.places], [['cells', 'eggs'], one, [3, 4]]);
 });

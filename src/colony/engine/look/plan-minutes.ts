@@ -1,72 +1,131 @@
 /**
- * What to look at in so many minutes: questions of all hives, taken by what an answer is worth a minute. The way to
- * a hive and its lid are paid once; a bar that is lifted for one question answers another for nothing.
+ * What to do in so many minutes: first what rules ask for, in their own order; then the questions of all hives,
+ * taken by what an answer is worth a minute. The way to a hive and its lid are paid once; a bar that is lifted for
+ * one question answers another for nothing. A further question takes bars only where it is worth a look by itself.
  */
 import type { Id } from '../../../journal/entry.ts';
 import type { Look, Question } from '../../foreseen.ts';
 import type { LookConstants } from './look-constants.ts';
 
+/** What a rule asks for at a hive today. No look takes its minutes. */
+export interface Duty {
+  readonly colony: Id;
+  readonly minutes: number;
+  /** All bars are lifted: whatever the model asks is answered on the way. */
+  readonly opened: boolean;
+}
+
+export interface HiveLook {
+  readonly colony: Id;
+  readonly look: Pick<Look, 'questions' | 'harms'>;
+  /** Minutes around it and for a bar, and at most; `bars` are lifted where a question names none. */
+  readonly takes: { readonly around: number; readonly bar: number; readonly most: number; readonly bars: number };
+}
+
 export interface PlannedHive {
   readonly colony: Id;
+  readonly duty: Duty | null;
   readonly asks: readonly Question[];
   /** In the order in which they are asked. */
   readonly places: readonly number[];
+  /** All together. */
   readonly minutes: number;
   /** Sum over its questions of the chance that the answer changes what is done, times what is lost by being late. */
   readonly value: number;
 }
 
 export interface MinutesPlan {
-  /** The most valuable minute first. */
+  /** Duties first, then the most valuable minute. */
   readonly hives: readonly PlannedHive[];
+  /** Hives for which no time is left: duties, then looks. */
+  readonly left: readonly Id[];
+  /** Left shut although something is asked, because a look would do harm. */
+  readonly harmed: readonly Id[];
   readonly used: number;
 }
 
-/** `bars`: how many are lifted where a question names none. Hives that a look would harm are left out. */
+/** A duty that does not fit gives way to a shorter one behind it; its hive is not opened for less. */
 export function planForMinutes(
-  looks: readonly { readonly colony: Id; readonly look: Look; readonly bars: number }[],
+  duties: readonly Duty[],
+  looks: readonly HiveLook[],
   minutes: number,
   c: LookConstants,
 ): MinutesPlan {
   const hives = new Map<Id, PlannedHive>();
-  const open = looks
-    .filter(({ look }) => !look.harms)
-    .flatMap(({ colony, look, bars }) => look.questions.map((asked) => ({ colony, bars, ...asked })));
-  const left = new Set(open);
   let used = 0;
-  for (;;) {
-    const offers = [...left]
-      .map((asked) => ({ asked, costs: minutesFor(hives.get(asked.colony), asked.places, asked.bars, c) }))
-      .filter(({ costs }) => used + costs <= minutes);
-    const [best] = offers.sort((a, b) => worth(b, c) - worth(a, c));
-    if (best === undefined) return { hives: [...hives.values()], used };
-    const { asked, costs } = best;
-    const before = hives.get(asked.colony);
-    hives.set(asked.colony, {
-      colony: asked.colony,
-      asks: [...(before?.asks ?? []), asked.ask],
-      places: [...new Set([...(before?.places ?? []), ...asked.places])],
-      minutes: (before?.minutes ?? 0) + costs,
-      value: (before?.value ?? 0) + asked.chance * c.cost[asked.ask],
-    });
-    used += costs;
-    left.delete(asked);
+  for (const duty of duties) {
+    if (used + duty.minutes > minutes) continue;
+    hives.set(duty.colony, { colony: duty.colony, duty, asks: [], places: [], minutes: duty.minutes, value: 0 });
+    used += duty.minutes;
   }
+  const waits = (colony: Id): boolean => duties.some((duty) => duty.colony === colony && (duty.opened || !hives.has(colony)));
+  const open = looks.filter(({ colony, look }) => !look.harms && !waits(colony));
+  const asked = new Set(open.flatMap((hive) => hive.look.questions.map((question) => ({ hive, question }))));
+  for (;;) {
+    const best = bestOf([...asked], hives, minutes - used, c);
+    if (best === null) break;
+    hives.set(best.hive.colony, withQuestion(best, hives.get(best.hive.colony), c));
+    used += best.costs;
+    asked.delete(best.asked);
+  }
+  const wanted = [...duties, ...open].map(({ colony }) => colony);
+  return {
+    hives: [...hives.values()],
+    left: [...new Set(wanted)].filter((colony) => !hives.has(colony)),
+    harmed: looks.filter(({ colony, look }) => look.harms && !hives.has(colony)).map(({ colony }) => colony),
+    used,
+  };
 }
 
-/** Minutes that a look takes, or that more bars add to one that is planned already. */
-export function minutesFor(planned: PlannedHive | undefined, places: readonly number[], bars: number, c: LookConstants): number {
-  const lifted = new Set(planned?.places ?? []);
-  const more = places.length === 0 ? Math.max(0, bars - lifted.size) : places.filter((place) => !lifted.has(place)).length;
-  return (planned === undefined ? c.hiveMinutes : 0) + more * c.barMinutes;
+interface Asked {
+  readonly hive: HiveLook;
+  readonly question: Look['questions'][number];
 }
 
-interface Offer {
-  readonly asked: { readonly ask: Question; readonly chance: number };
+interface Offer extends Asked {
+  readonly asked: Asked;
   readonly costs: number;
 }
 
-/** What costs nothing more is worth it whatever it is. */
-function worth({ asked, costs }: Offer, c: LookConstants): number {
-  return costs === 0 ? Infinity : (asked.chance * c.cost[asked.ask]) / costs;
+/** The offer that is worth most a minute, of those that fit; what costs nothing more is worth it whatever it is. */
+function bestOf(asked: readonly Asked[], hives: ReadonlyMap<Id, PlannedHive>, left: number, c: LookConstants): Offer | null {
+  let best: Offer | null = null;
+  let most = -Infinity;
+  for (const one of asked) {
+    const planned = hives.get(one.hive.colony);
+    const costs = moreMinutes(one, planned);
+    const worth = worthOf(one, c);
+    const further = planned !== undefined && planned.asks.length > 0;
+    if (costs > left || (costs > 0 && further && worth < c.choice.chance)) continue;
+    const aMinute = costs === 0 ? Infinity : worth / costs;
+    if (best === null || aMinute > most) {
+      best = { ...one, asked: one, costs };
+      most = aMinute;
+    }
+  }
+  return best;
+}
+
+function withQuestion({ hive, question, costs }: Offer, planned: PlannedHive | undefined, c: LookConstants): PlannedHive {
+  return {
+    colony: hive.colony,
+    duty: planned?.duty ?? null,
+    asks: [...(planned?.asks ?? []), question.ask],
+    places: [...new Set([...(planned?.places ?? []), ...question.places])],
+    minutes: (planned?.minutes ?? 0) + costs,
+    value: (planned?.value ?? 0) + worthOf({ question }, c),
+  };
+}
+
+function worthOf({ question }: Pick<Asked, 'question'>, c: LookConstants): number {
+  return question.chance * c.cost[question.ask];
+}
+
+/** Minutes that a question adds to what is planned of its hive. */
+function moreMinutes({ hive, question }: Asked, planned: PlannedHive | undefined): number {
+  const { around, bar, most, bars } = hive.takes;
+  const lifted = planned?.places ?? [];
+  const after = question.places.length === 0 ? Math.max(bars, lifted.length) : new Set([...lifted, ...question.places]).size;
+  const taking = (count: number): number => Math.min(most, around + count * bar);
+  return taking(after) - (planned === undefined || planned.asks.length === 0 ? 0 : taking(lifted.length));
 }

@@ -33,15 +33,17 @@ export type BarExpected = Pick<BarView, 'place' | 'kind' | 'shares' | 'ink' | 'r
 export function barSeenOf(today: BarExpected, body: Reading | null, day: Day, book: FigureBook): BarSeen | null {
   const { shares, readOn, kind, ink } = today;
   if (shares === null || kind === 'unknown' || ink === 'guessed') return null;
-  const read = body === null ? null : combRead(body);
   const days = readOn === null ? 0 : daysBetween(readOn, day);
   const share = (of: readonly Content[]): number => of.reduce((sum, content) => sum + shares[content], 0);
-  const part = (of: readonly Content[], seen: number | null): BarPart => barPartOf(share(of), shares.empty, seen, days, book);
-  return {
-    place: today.place,
-    brood: part(broodContents, read?.brood ?? null),
-    food: part(foodContents, read?.food ?? null),
-  };
+  const part = (of: readonly Content[]): BarPart => barPartOf(share(of), shares.empty, null, days, book);
+  const shut = { place: today.place, brood: part(broodContents), food: part(foodContents) };
+  return body === null ? shut : barRead(shut, body);
+}
+
+/** What was foreseen of a bar, with what was read there. */
+export function barRead({ place, brood, food }: BarSeen, body: Reading): BarSeen {
+  const read = combRead(body);
+  return { place, brood: { ...brood, read: read.brood }, food: { ...food, read: read.food } };
 }
 
 /** Empty cells of the comb may have been laid in or filled since; what they held may have been eaten or have emerged. */

@@ -4,7 +4,7 @@
  */
 import { eighthsInWhole } from '../../../hive/shapes.ts';
 import { logMix, logSum } from '../../../numbers/log-sum.ts';
-import { logNormalDensity } from '../../../numbers/normal.ts';
+import { logNormalDensity, normalBelow, normalQuantile } from '../../../numbers/normal.ts';
 import type { Cause, Surprise } from '../../foreseen.ts';
 import { eightOfTen } from '../../split-contents.ts';
 import type { BarPart, BarSeen } from './bar-seen.ts';
@@ -23,8 +23,7 @@ export function barSurprise(
   surprise: SurpriseConstants,
   movedFit: number | null = null,
 ): Surprise | null {
-  const [first] = [bar.brood, bar.food].sort((a, b) => Math.abs(barZ(b)) - Math.abs(barZ(a)));
-  const part = first!;
+  const part = bar[fartherPart(bar)];
   const z = barZ(part);
   if (part.read === null || Math.abs(z) < surprise.leastSd) return null;
   const eighths = (share: number): number => Math.min(1, Math.max(0, share)) * eighthsInWhole;
@@ -40,6 +39,21 @@ export function barSurprise(
     z,
     because: named(rivals(bar, sinceDays, surprise, movedFit), surprise.leastChance),
   };
+}
+
+/** The content that lies farther from what was expected. */
+export function fartherPart({ brood, food }: BarSeen): 'brood' | 'food' {
+  return Math.abs(barZ(food)) > Math.abs(barZ(brood)) ? 'food' : 'brood';
+}
+
+/**
+ * Of many numbers one is always off: from how many standard deviations on the farthest of `count` is as unlikely as
+ * one number alone that is `leastSd` off.
+ */
+export function leastOfMany(count: number, leastSd: number): number {
+  const one = 2 * (1 - normalBelow(leastSd));
+  const each = -Math.expm1(Math.log1p(-one) / Math.max(1, count));
+  return -normalQuantile(each / 2);
 }
 
 /** Standard deviations from what was expected; 0 where it was not read. */

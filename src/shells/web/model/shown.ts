@@ -1,7 +1,7 @@
 /** What the worker and the screens say to each other: plain data, safe to store and to send. */
 import type { Picture } from '../../../apiary.ts';
 import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/foresee.ts';
-import type { OpeningHours } from '../../../apiary/round-day.ts';
+import type { MinutesDay, OpeningHours } from '../../../apiary/round-day.ts';
 import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Contact, Observer } from '../../../colony/state.ts';
@@ -44,17 +44,9 @@ export interface Aside {
   readonly notUnderstood: readonly Id[];
 }
 
-/** What fits the minutes that the keeper has: hives in the order of the round, with the bars that the advice names. */
-export interface DayPlan {
+/** What is done in so many minutes. */
+export interface DayPlan extends MinutesDay {
   readonly minutes: number;
-  readonly items: readonly {
-    readonly colony: Id;
-    readonly verb: 'open' | 'glance' | 'no visit';
-    readonly places: readonly number[];
-  }[];
-  readonly used: number;
-  /** Hives due today for which no time is left. */
-  readonly left: number;
 }
 
 export interface RoundDay {

@@ -5,6 +5,7 @@
 import { temperNotes, temperWords } from '../../../apiary/visit-terms.ts';
 import { useText } from '../frame/manner.tsx';
 import type { Draft, Straight } from './draft.ts';
+import { FarLine } from './far-line.tsx';
 import { OneOf, Stepper } from './parts.tsx';
 import type { Trouble } from './session.ts';
 import { Shell } from './shell.tsx';
@@ -36,6 +37,7 @@ export function ClosingColony({ draft, trouble }: { readonly draft: Draft; reado
         </>
       }
     >
+      {visitKind === 'glance' ? <FarLine told={draft.told} /> : null}
       {visitKind === 'glance' || visitKind === 'after a swarm' ? (
         <OneOf
           legend={t('visiting.straight')}

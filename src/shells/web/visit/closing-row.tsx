@@ -2,6 +2,7 @@
 import { useText } from '../frame/manner.tsx';
 import { dayOf } from '../../../journal/entry.ts';
 import type { Draft } from './draft.ts';
+import { FarLine } from './far-line.tsx';
 import { Stepper } from './parts.tsx';
 import { notOpened } from './sentence.ts';
 import type { Trouble } from './session.ts';
@@ -59,6 +60,7 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
             : t('visiting.row-left', { read: draft.read.length, left })}
         </p>
       )}
+      <FarLine told={draft.told} />
       <h2>{t('visiting.row')}</h2>
       <Stepper what={t('visiting.row-given')} value={closing.given} onStep={(by) => tap({ kind: 'row', what: 'given', by })} />
       <Stepper what={t('visiting.row-taken')} value={closing.taken} onStep={(by) => tap({ kind: 'row', what: 'taken', by })} />

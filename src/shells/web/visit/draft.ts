@@ -7,6 +7,7 @@ import type { CellCounts, LookedFor, Reading, Stage } from '../../../colony/read
 import type { SignCode } from '../../../colony/signs.ts';
 import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
 import type { At, Entry, Id } from '../../../journal/entry.ts';
+import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
 import type { Expected } from './ports.ts';
 
 export type CombClass = NonNullable<Reading['combClass']>;
@@ -83,6 +84,8 @@ export interface ToldBar {
   readonly place: number;
   readonly seen: Seen;
   readonly expected: Expected;
+  /** When it lies far from what was foreseen before the visit. */
+  readonly far: FarBar | null;
 }
 
 export interface Draft {
@@ -110,6 +113,8 @@ export interface Draft {
   readonly skipped: readonly number[];
   readonly fell: readonly number[];
   readonly smokeSince: number | null;
+  /** Before the first bar was lifted; null in a draft of an earlier build. */
+  readonly foretold: BarsForetold | null;
   /** Of the bar put down last. */
   readonly told: ToldBar | null;
   readonly closing: Closing;
@@ -159,6 +164,7 @@ export interface Beginning {
   readonly brushed: boolean | null;
   /** Places with a comb, as last known: a glance lifts the last two of them. */
   readonly combs: readonly number[];
+  readonly foretold: BarsForetold | null;
 }
 
 export function beginDraft(given: Beginning): Draft {
@@ -233,5 +239,7 @@ export function asDraft(found: unknown): Draft | null {
     Array.isArray(draft.places) &&
     Array.isArray(draft.past) &&
     typeof draft.closing === 'object';
-  return whole ? (draft as Draft) : null;
+  if (!whole) return null;
+  const { foretold = null, told = null } = draft;
+  return { ...(draft as Draft), foretold, told: told === null ? null : { ...told, far: (told as Partial<ToldBar>).far ?? null } };
 }

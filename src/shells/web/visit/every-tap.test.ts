@@ -2,6 +2,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
+import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
+import { causes } from '../../../colony/foreseen.ts';
 import { combClasses, lookedFor, readingSchema, stages } from '../../../colony/reading.ts';
 import { signs } from '../../../colony/signs.ts';
 import { visitSchema } from '../../../colony/visit.ts';
@@ -51,6 +53,23 @@ const expected: Expected = {
   outlines: { lastTime: drawn, today: drawn },
 };
 
+const third = { expected: 1 / 3, sd: 1 / 7 };
+const foretold: BarsForetold = {
+  days: 9,
+  bars: Array.from({ length: 13 }, (_, i) => ({ place: i + 1, brood: { ...third, read: null }, food: { ...third, read: null } })),
+};
+const far: FarBar = {
+  part: 'brood',
+  surprise: {
+    what: 'bar',
+    place: 13,
+    expected: { low: 1 / 3, likely: 8 / 3, high: 16 / 3 },
+    seen: 1 / 3,
+    z: -10 / 3,
+    because: causes.map((cause) => ({ cause, chance: 1 / causes.length })),
+  },
+};
+
 /** A tap as the thumb has it: which button; what the world adds to it comes when it is tapped. */
 type Thumb = (draft: Draft, n: number) => Tap;
 
@@ -66,6 +85,7 @@ const down: Thumb = (draft, n) => ({
   stamp,
   words: { note: 'n', why: 'w' },
   expected,
+  far,
 });
 const thumbs: fc.Arbitrary<Thumb> = fc.oneof(
   { weight: 4, arbitrary: fc.constant(down) },
@@ -125,6 +145,7 @@ function begun(): Draft {
     hiveBars: 8,
     brushed: null,
     combs: [],
+    foretold,
   });
 }
 

@@ -3,6 +3,7 @@
  * is believed of the colony. The frame hands these in, so that the visit knows neither the store nor
  * the engine, and can be driven by tests.
  */
+import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
 import type { Surprise } from '../../../apiary/visit-told.ts';
 import type { BarView, ColonyView } from '../../../colony/view.ts';
 import type { Reading } from '../../../colony/reading.ts';
@@ -54,6 +55,10 @@ export interface VisitPorts {
   readonly append: (entries: readonly Entry[]) => Promise<readonly Issue[] | null>;
   /** Asked only for a bar that was read: nothing of it is known to the screen before. */
   readonly expect: (view: ColonyView, reading: Reading) => Expected;
+  /** Asked once, before the first bar is lifted. */
+  readonly foretell: (view: ColonyView) => BarsForetold;
+  /** By all readings of the visit so far, that bar's own among them. */
+  readonly far: (foretold: BarsForetold, place: number, readings: readonly Reading[]) => FarBar | null;
   /** How a reading of today looks as a bar of the strip. */
   readonly drawn: (view: ColonyView, reading: Reading) => BarView;
   /** The trough as it is drawn. */

@@ -24,6 +24,7 @@ const beginning: Beginning = {
   hiveBars: 8,
   brushed: false,
   combs: [],
+  foretold: null,
 };
 const brood: Tap = { kind: 'class', combClass: 'brood' };
 const down: Tap = {
@@ -34,6 +35,7 @@ const down: Tap = {
   stamp,
   words: {},
   expected: nothingExpected,
+  far: null,
 };
 
 interface World {

@@ -41,6 +41,7 @@ export function StartVisit() {
       hiveBars: view.hiveBars,
       brushed,
       combs,
+      foretold: ports.foretell(view),
     });
   return (
     <Shell

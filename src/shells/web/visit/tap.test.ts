@@ -33,6 +33,7 @@ function begin(change: Partial<Beginning> = {}): Draft {
     hiveBars: 8,
     brushed: false,
     combs: [1, 2, 3, 4],
+    foretold: null,
     ...change,
   });
 }
@@ -46,6 +47,7 @@ function down(draft: Draft): Draft {
     stamp,
     words: { note: 'n', why: 'w' },
     expected: nothingExpected,
+    far: null,
   });
 }
 
@@ -96,6 +98,7 @@ test('V3 Down writes one reading that the journal understands, and the same Down
     stamp,
     words: {},
     expected: nothingExpected,
+    far: null,
   };
   const once = tap(draft, by);
   assert.deepEqual(tap(once, by), once);

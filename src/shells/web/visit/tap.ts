@@ -3,6 +3,7 @@
  * with the tap, so the same tap on the same draft always gives the same draft; a tap that names a bar
  * no longer in the hand does nothing, so that Down twice is Down once.
  */
+import type { FarBar } from '../../../apiary/bar-far.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import {
   type BarDraft,
@@ -42,6 +43,7 @@ export type Tap =
       readonly stamp: Stamp;
       readonly words: Words;
       readonly expected: Expected;
+      readonly far: FarBar | null;
     }
   | { readonly kind: 'not opened'; readonly entry: Id; readonly next: Id; readonly stamp: Stamp; readonly words: Words }
   | { readonly kind: 'go'; readonly place: number; readonly next: Id }
@@ -144,7 +146,7 @@ function down(draft: Draft, by: Extract<Tap, { kind: 'down' }>): Draft {
   const past: readonly Step[] = [{ kind: 'down', place: bar.place }];
   const outbox = [...draft.outbox, ...entries, ...note];
   const skipped = draft.skipped.filter((place) => place !== bar.place);
-  const told = { place: bar.place, seen: bar.seen, expected: by.expected };
+  const told = { place: bar.place, seen: bar.seen, expected: by.expected, far: by.far };
   return onward({ ...draft, read, outbox, past, skipped, told }, bar.place, by.next);
 }
 

@@ -1,10 +1,12 @@
 /**
  * The line under the strip. First what keeps Down from working, then what is told of the bar put down
- * last: what was seen, last time, today's expectation, and a word when it surprises. Of the bar in the
- * hand it never tells anything.
+ * last: what was seen, last time, today's expectation, and a word when it surprises; when it lies far from
+ * what was foreseen, that instead, until something is read of the next bar. Of the bar in the hand it never
+ * tells anything.
  */
 import type { Day } from '../../../numbers/day.ts';
 import { useText, type Wording } from '../frame/manner.tsx';
+import { FarLine } from './far-line.tsx';
 import type { BarDraft, Draft, ToldBar } from './draft.ts';
 import { stopSigns, StopText } from './sign-panel.tsx';
 import { downRefused } from './tap.ts';
@@ -21,6 +23,8 @@ export function Told({ draft, bar }: { readonly draft: Draft; readonly bar: BarD
         <p>{t('visiting.again', { place: String(bar.place) })}</p>
       ) : told === null ? (
         <p>{t('visiting.refused.nothing read', { place: String(bar.place) })}</p>
+      ) : told.far !== null && !bar.touched ? (
+        <FarLine told={told} />
       ) : (
         <p>{toldOf(told, t)}</p>
       )}

@@ -1,5 +1,6 @@
 /** The ports of the visit, made of the yard that the frame holds. */
 import { useMemo } from 'react';
+import { barsForetold, farBar } from '../../../apiary/bar-far.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import { useDrawings } from '../frame/drawings.ts';
 import { useManner } from '../frame/manner.tsx';
@@ -42,6 +43,8 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
         return taken.ok ? null : taken.issues;
       },
       expect: (seen, reading) => expectationOf(seen, reading, overrides),
+      foretell: (seen) => barsForetold(seen, overrides),
+      far: (foretold, place, readings) => farBar(foretold, place, readings, overrides),
       drawn: drawnReading,
       authority: name === null || phone === null ? null : { name, phone },
       // `now` is made anew with every entry; what it reads (day, time zone) is named here.

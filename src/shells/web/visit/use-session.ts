@@ -65,9 +65,13 @@ function handOf(ports: VisitPorts, view: ColonyView, session: Session): Hand {
       const draft = draftNow();
       const bar = draft?.bar ?? null;
       if (draft === null || bar === null || downRefused(bar) !== null) return;
-      const expected = ports.expect(view, readingOf(draft, bar.place, bar.seen));
+      const { place, seen } = bar;
+      const reading = readingOf(draft, place, seen);
+      const expected = ports.expect(view, reading);
+      const before = draft.read.filter((row) => row.place !== place).map((row) => readingOf(draft, row.place, row.seen));
+      const far = draft.foretold === null ? null : ports.far(draft.foretold, place, [...before, reading]);
       const words = { note: noteOf(bar), why: text('visiting.correct-why', {}, manner) };
-      tap({ kind: 'down', entry: bar.entry, next: newId(), noteId: newId(), stamp: stamp(), words, expected });
+      tap({ kind: 'down', entry: bar.entry, next: newId(), noteId: newId(), stamp: stamp(), words, expected, far });
     },
     notOpened: () => {
       const bar = draftNow()?.bar ?? null;
