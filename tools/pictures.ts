@@ -171,7 +171,8 @@ function pageOf(told: readonly string[]): string {
       'Written by `npm run pictures` from the demo yard.',
       ...rows,
       '## A surprise, and a requeened colony',
-      'After a swarm that nobody saw, in a made-up world; and a colony three weeks after it got another queen ([both told](../surprises.md)).',
+      'After a swarm that nobody saw, in a made-up world; and a colony three weeks after it got another queen: both are told' +
+        ' in [Surprises](../surprises.md).',
       '![surprise](surprise.png) ![requeened](requeened.png)',
       '## One visit',
       ...walk,

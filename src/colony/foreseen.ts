@@ -66,7 +66,10 @@ export interface QueenChances {
 }
 
 export interface Ages {
-  /** Classes of a few days, youngest first, adults and brood. `ofOld`: daughters of the queen before the last one. */
+  /**
+   * Classes of a few days, youngest first, adults and brood. `ofNew`: daughters of the queen who reigns; `ofOld`: of
+   * all others, of those before her and of other colonies.
+   */
   readonly adults: readonly AgeClass[];
   readonly brood: readonly AgeClass[];
 }

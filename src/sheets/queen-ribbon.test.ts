@@ -135,7 +135,7 @@ test('D10 harmful days that touch are one double rule, cut to the ribbon; the te
   assert.ok(!queenRibbon(rows, { ...base, telling: addDays(base.to, 1) }).svg.includes('class="telling"'));
 });
 
-test('D10 the word of the telling day stays in the drawing wherever the day lies, and needs more height only where it has no room beside', () => {
+test('D10 the word of the telling day stays in the drawing wherever the day lies, below its wedge where it has no room beside', () => {
   const rows = days(60, () => ({ laying: 1 }));
   const tellingWord = 'a look tells, from 20 May';
   const heights = new Set<string>();

@@ -202,7 +202,7 @@ function harmLane(options: RibbonOptions, { x, sides }: Plot): Lane | null {
   };
 }
 
-/** The day from which a look tells: an open wedge that points up at the ribbon's days; its word, where it has no room beside it, is below. */
+/** The day from which a look tells: an open wedge that points up at the ribbon's days, its word beside it or, without room, below. */
 function tellingLanes(options: RibbonOptions, { x, sides }: Plot): readonly Lane[] {
   const { telling, tellingWord } = options;
   if (telling === null || telling < options.from || telling > options.to) return [];

@@ -1,4 +1,4 @@
-/** What a colony's page is on paper, with what a model made up: the same page as on the screen, its letters large enough, nothing to tap. */
+/** A colony's page on paper, with what a model made up: as it is on the screen, in letters large enough, nothing to tap. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { madeUpForeseen } from '../../src/colony/foreseen.contract.ts';
@@ -14,7 +14,7 @@ for (const size of [
   { theme: 'dusk', width: 1366, height: 768 },
   { theme: 'sun', width: 390, height: 844 },
 ] as const) {
-  test(`R22 a colony printed from ${size.theme} at ${size.width} px is the page that was shown, in letters of nine points and more`, async () => {
+  test(`R22 a colony printed from ${size.theme} at ${size.width} px is what was shown, in letters of nine points`, async () => {
     const opened = await openFestoon(size);
     try {
       await tellMadeUp(opened.context, madeUpForeseen(), madeUpRecord());

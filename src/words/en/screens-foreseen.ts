@@ -46,14 +46,15 @@ export const foreseenTexts = {
 
   'ages.title': 'Bees and brood by age',
   'ages.label': '{name}: bees and brood by age on {day}',
-  'ages.old': 'the old queen’s',
+  'ages.old': 'other queens’',
   'ages.new': 'the new queen’s',
   'ages.bees': 'bees',
   'ages.brood': 'brood',
   'ages.older': 'older',
   'ages.age': '{days|one day|# days}',
   'ages.both':
-    'Hatched: daughters of the queen before. Solid: daughters of the one that reigns. ' +
+    'Hatched: daughters of other queens, of the one before or of combs that were given. ' +
+    'Solid: daughters of the one that reigns. ' +
     'Hers are {bees} of the bees and {brood} of the brood.',
   'ages.share-none': 'hardly any',
   'ages.share-all': 'nearly all',

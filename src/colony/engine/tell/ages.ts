@@ -1,7 +1,7 @@
 /**
- * Bees and brood by age with the old and the new queen's daughters apart, and the days of the turnover: by the
- * day on which each was laid, against the day from which the present queen lays. Brood on combs that came from
- * other colonies is counted as her own; drones are left out.
+ * Bees and brood by age with the present queen's daughters and all others apart, and the days of the turnover: by
+ * the day on which each was laid, against the day from which she lays, less the share that came in from other
+ * colonies. Drones are left out.
  */
 import type { AgeClass, Ages, TurnoverDays } from '../../foreseen.ts';
 import { dayFromNumber } from '../../../numbers/day.ts';
@@ -12,21 +12,30 @@ import { chainStates } from '../../queen-chain/states.ts';
 import type { EngineConstants } from '../constants.ts';
 import { adultDays, adultsAt, adultsOfParticle, broodAt, broodDays, part, particleSize } from '../particle.ts';
 import type { Ahead } from './ahead.ts';
+import { type Brought, nothingBrought } from './brought.ts';
 import { quantileOfSorted, rangeOfSorted, tails } from './told-range.ts';
 
 const classDays = 7;
 
-export function agesOf(c: EngineConstants, cloud: Cloud): Ages {
+export function agesOf(c: EngineConstants, cloud: Cloud, brought: Brought = nothingBrought): Ages {
   const broodEdges = [0, c.hatchAge, c.sealAge, broodDays];
   const adultEdges = [...Array(Math.ceil(adultDays / classDays)).keys()].map((i) => i * classDays).concat(adultDays);
   return {
-    brood: classesOf(cloud, broodEdges, broodAt, 0, part.sealedScale),
-    adults: classesOf(cloud, adultEdges, adultsAt, broodDays, part.beesScale),
+    brood: classesOf(cloud, { edges: broodEdges, from: broodAt, before: 0, scale: part.sealedScale }, brought),
+    adults: classesOf(cloud, { edges: adultEdges, from: adultsAt, before: broodDays, scale: part.beesScale }, brought),
   };
 }
 
-/** `before`: days from the egg to the first of these cohorts. */
-function classesOf(cloud: Cloud, edges: readonly number[], from: number, before: number, scale: number): readonly AgeClass[] {
+interface Cohorts {
+  readonly edges: readonly number[];
+  /** Where they stand in a particle. */
+  readonly from: number;
+  /** Days from the egg to the first of these cohorts. */
+  readonly before: number;
+  readonly scale: number;
+}
+
+function classesOf(cloud: Cloud, { edges, from, before, scale }: Cohorts, brought: Brought): readonly AgeClass[] {
   return edges.slice(0, -1).map((fromAge, i) => {
     const toAge = edges[i + 1]! - 1;
     let [ofOld, ofNew] = [0, 0];
@@ -35,26 +44,28 @@ function classesOf(cloud: Cloud, edges: readonly number[], from: number, before:
       const times = Math.exp(cloud.logShares[particle]! + cloud.values[at + scale]!);
       for (let age = fromAge; age <= toAge; age += 1) {
         const bees = times * cloud.values[at + from + age]!;
-        if (isNew(cloud.day, cloud.values[at + part.queenFrom]!, age + before)) ofNew += bees;
-        else ofOld += bees;
+        const hers = bees * herShare(cloud.day, cloud.values[at + part.queenFrom]!, age + before, brought);
+        ofNew += hers;
+        ofOld += bees - hers;
       }
     }
     return { fromAge, toAge, ofOld, ofNew };
   });
 }
 
-/** Laid so many days before the day by a queen who lays since `from`. */
-function isNew(day: number, from: number, daysOld: number): boolean {
-  return day - 1 - daysOld >= from;
+/** Of those laid so many days before the day, the share laid by a queen who lays since `from`. */
+function herShare(day: number, from: number, daysOld: number, brought: Brought): number {
+  const laidOn = day - 1 - daysOld;
+  return laidOn < from ? 0 : 1 - brought(day, laidOn);
 }
 
 /** Share of the daughters of a queen who lays since `from` among bees of an age from `fromAge` on. */
-function newShare(cloud: Cloud, at: number, from: number, fromAge: number): number {
+function newShare(cloud: Cloud, at: number, from: number, fromAge: number, brought: Brought): number {
   let [all, hers] = [0, 0];
   for (let age = fromAge; age < adultDays; age += 1) {
     const bees = cloud.values[at + adultsAt + age]!;
     all += bees;
-    if (isNew(cloud.day, from, age + broodDays)) hers += bees;
+    hers += bees * herShare(cloud.day, from, age + broodDays, brought);
   }
   return all > 0 ? hers / all : 0;
 }
@@ -63,7 +74,12 @@ function newShare(cloud: Cloud, at: number, from: number, fromAge: number): numb
  * Told where a queen began lately, or where none lays and one is to come; a change that may come by itself later
  * is no change in sight. Days not reached in the days ahead stand at their end.
  */
-export function turnoverOf(c: EngineConstants, { clouds }: Ahead, recentDays: number): TurnoverDays | null {
+export function turnoverOf(
+  c: EngineConstants,
+  { clouds }: Ahead,
+  recentDays: number,
+  brought: Brought = nothingBrought,
+): TurnoverDays | null {
   const [first] = clouds;
   const last = clouds.at(-1)!;
   if (first === undefined) return null;
@@ -77,7 +93,9 @@ export function turnoverOf(c: EngineConstants, { clouds }: Ahead, recentDays: nu
   if (changed.length * 2 < places.length) return null;
   const begun = changed.map(begins);
   const reached = (fromAge: number, share: number): Window => {
-    return windowOfDays(changed.map((at) => dayReached(clouds, share, (cloud) => newShare(cloud, at, begins(at), fromAge))));
+    return windowOfDays(
+      changed.map((at) => dayReached(clouds, share, (cloud) => newShare(cloud, at, begins(at), fromAge, brought))),
+    );
   };
   return {
     laysSince: windowOfDays(begun),

@@ -9,6 +9,7 @@ import { type EngineSetup, goOn, type Left, type Visited } from '../run.ts';
 import { agesOf, turnoverOf } from './ages.ts';
 import { type Ahead, comingOf, furtherOn, liveOn } from './ahead.ts';
 import { beliefOn } from './belief.ts';
+import { broughtTo } from './brought.ts';
 import { forecastsOf } from './forecasts.ts';
 import { queenTold } from './queen.ts';
 
@@ -45,6 +46,7 @@ export function tell(
   const ahead = liveOn(setup, today, horizon, value(book, 'engine-ahead-particles'), every, seed);
   const isTurning = turnoverOf(c, ahead, follow) !== null;
   const now = beliefOn(c, today, 'between');
+  const brought = broughtTo(c, lived.behind);
   return {
     engine: engineName,
     colony: lived.colony,
@@ -52,8 +54,8 @@ export function tell(
     digest: lived.digest,
     line: [...lived.behind, now, ...ahead.line],
     queen: queenTold(c, ahead, horizon, book),
-    ages: agesOf(c, today),
-    turnover: isTurning ? turnoverOf(c, furtherOn(setup, ahead, follow, seed), follow) : null,
+    ages: agesOf(c, today, brought),
+    turnover: isTurning ? turnoverOf(c, furtherOn(setup, ahead, follow, seed), follow, brought) : null,
     coming: comingOf(c, ahead, horizon, value(book, 'engine-least-chance')),
     surprises: lived.surprises,
     look: lookOf(ahead),
