@@ -40,7 +40,7 @@ function Plan({ plan, views }: { readonly plan: DayPlan; readonly views: readonl
   ];
   return (
     <div role="status">
-      <ol className="plan">
+      <ol className="plan plain-list">
         {stops.map((stop) => (
           <li key={stop.colony}>
             <b>{nameOf(stop.colony)}</b>, {t('plan.minutes', { count: Math.ceil(stop.minutes) })}. <Why stop={stop} />
