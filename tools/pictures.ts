@@ -10,7 +10,7 @@ import { madeUpRecord } from '../src/colony/record.contract.ts';
 import { tellMadeUp } from './browser/made-up.ts';
 import { beginUsual, demoColonies, tapNamed } from './browser/thumb.ts';
 import { openFestoon } from './browser/open.ts';
-import { workedSurprises } from './surprises/show.ts';
+import { workedSeed, workedSurprises } from './surprises/show.ts';
 
 const folder = 'docs/pictures';
 const themes = ['paper', 'dusk', 'sun'] as const;
@@ -148,7 +148,7 @@ function turnDemoTo(day: string): Promise<void> {
 /** What is told after a swarm that nobody saw, in the made-up world of docs/surprises.md: real sentences on a page of the demo. */
 async function surprise(): Promise<void> {
   const opened = await openFestoon();
-  await tellMadeUp(opened.context, { ...madeUpForeseen(), surprises: workedSurprises('swarmed', 11) }, madeUpRecord());
+  await tellMadeUp(opened.context, { ...madeUpForeseen(), surprises: workedSurprises('swarmed', workedSeed) }, madeUpRecord());
   const page = await opened.page('/');
   await page.getByRole('link', { name: 'Alder', exact: true }).click();
   const told = page.locator('.surprises');
