@@ -196,3 +196,12 @@ test('A41 never more than the minutes, nothing done twice', () => {
     { seed: 20140516, numRuns: 500 },
   );
 });
+
+test('A34 a hive that another advice keeps shut is not glanced at for the model', () => {
+  const view = hive('alder', { changesAct: 0.6, questions: [{ ask: 'room', chance: 0.5, places: [10] }] });
+  const glance = plain('alder', { rule: 'worth-a-look', verb: 'glance', act: 'glance', places: [10], weight: 0.25 });
+  const shut = plain('alder', { rule: 'queen-cells', verb: 'leave shut', act: 'wait', weight: 0.87 });
+  const stopsWith = (kept: readonly Advice[]) => planMinutes(planRound([view], kept, today, book), [view], 60, book).stops;
+  assert.equal(stopsWith([glance]).length, 1);
+  assert.deepEqual(stopsWith([shut, glance]), []);
+});

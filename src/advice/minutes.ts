@@ -47,16 +47,16 @@ export function planMinutes(stops: readonly Stop[], views: readonly ColonyView[]
     left: plan.left,
     harmed: plan.harmed,
     used: plan.used,
-    stops: plan.hives.map(({ colony, asks, places, minutes: takes }) => {
+    stops: plan.hives.map(({ colony, asks, places, whole: all, minutes: takes }) => {
       const due = duties.get(colony)?.advice ?? null;
       const look = asks.length > 0 ? (wanted.get(colony) ?? null) : null;
       // A look at the whole hive says itself why.
-      const whole = look !== null && places.length === 0;
+      const says = [due, all ? look : null];
       return {
         colony,
         verb: verbOf(look ?? due),
-        says: [due, whole ? look : null].flatMap((advice) => (advice === null ? [] : [advice.say])),
-        asks: whole ? [] : asks,
+        says: says.flatMap((advice) => (advice === null ? [] : [advice.say])),
+        asks: all ? [] : asks,
         places: lifted(
           places,
           views.find((view) => view.colony === colony),

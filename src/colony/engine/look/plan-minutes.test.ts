@@ -48,6 +48,14 @@ test('E160 the least set of bars: a further question takes bars only where it al
   assert.deepEqual([rowan!.asks, rowan!.places, rowan!.minutes], [['cells', 'stores'], [7, 3, 5], one + c.barMinutes]);
 });
 
+test('E160 where a question names no bars all are lifted, once, and every other question is answered for nothing', () => {
+  const [rowan] = planForMinutes([], [hive('rowan', [ask(0.5, []), ask(0.4, [7, 3], 'stores')])], 60, c).hives;
+  assert.deepEqual(
+    [rowan!.asks.length, rowan!.whole, rowan!.minutes],
+    [2, true, Math.min(most, c.hiveMinutes + 10 * c.barMinutes)],
+  );
+});
+
 test('E161 what a rule asks for goes before every look, and its hive is not opened for less', () => {
   const looks = [hive('alder', [ask(0.99, [3, 4])]), hive('birch', [ask(0.9, [3])])];
   const plan = planForMinutes([duty('birch', most), duty('hazel', 5, false)], looks, most + 5, c);

@@ -28,6 +28,8 @@ export interface PlannedHive {
   readonly asks: readonly Question[];
   /** In the order in which they are asked. */
   readonly places: readonly number[];
+  /** A question names no bars: all are lifted, and answer every other one. */
+  readonly whole: boolean;
   /** All together. */
   readonly minutes: number;
   /** Sum over its questions of the chance that the answer changes what is done, times what is lost by being late. */
@@ -55,7 +57,7 @@ export function planForMinutes(
   let used = 0;
   for (const duty of duties) {
     if (used + duty.minutes > minutes) continue;
-    hives.set(duty.colony, { colony: duty.colony, duty, asks: [], places: [], minutes: duty.minutes, value: 0 });
+    hives.set(duty.colony, { colony: duty.colony, duty, asks: [], places: [], whole: false, minutes: duty.minutes, value: 0 });
     used += duty.minutes;
   }
   const waits = (colony: Id): boolean => duties.some((duty) => duty.colony === colony && (duty.opened || !hives.has(colony)));
@@ -112,6 +114,7 @@ function withQuestion({ hive, question, costs }: Offer, planned: PlannedHive | u
     duty: planned?.duty ?? null,
     asks: [...(planned?.asks ?? []), question.ask],
     places: [...new Set([...(planned?.places ?? []), ...question.places])],
+    whole: planned?.whole === true || question.places.length === 0,
     minutes: (planned?.minutes ?? 0) + costs,
     value: (planned?.value ?? 0) + worthOf({ question }, c),
   };
@@ -123,6 +126,7 @@ function worthOf({ question }: Pick<Asked, 'question'>, c: LookConstants): numbe
 
 /** Minutes that a question adds to what is planned of its hive. */
 function moreMinutes({ hive, question }: Asked, planned: PlannedHive | undefined): number {
+  if (planned?.whole === true) return 0;
   const { around, bar, most, bars } = hive.takes;
   const lifted = planned?.places ?? [];
   const after = question.places.length === 0 ? Math.max(bars, lifted.length) : new Set([...lifted, ...question.places]).size;
