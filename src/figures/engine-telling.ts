@@ -68,14 +68,14 @@ const telling = [
     'engine-particles',
     'Particles that stand for one colony',
     ['visits', 'particles', 'all colonies'],
-    [500, 1000, 2000],
-    'half of it would do for the score; twice as many cost time and would not fit the megabyte that is kept',
+    [300, 500, 2000],
+    'the score and the ranges of made-up colonies are as good as with a thousand; a yard of two years is read in half the time',
   ),
   choice(
     'engine-particles-first',
     'Particles that stand for one colony before its first visits',
     ['visits', 'particles', 'all colonies'],
-    [2000, 4000, 8000],
+    [1000, 2000, 8000],
     'of a thousand, ten were left to explain a first visit; what is not known at all wants more of them',
   ),
   choice(
@@ -110,8 +110,8 @@ const telling = [
     'engine-stir-kept',
     'Of each particle’s way from the mean, what stays when the cloud was drawn anew and is stirred',
     ['visits', 'share', 'all colonies'],
-    [0.8, 0.85, 0.95],
-    'mean and spread stay as they were; with 0.95 and above the ranges of made-up colonies were too narrow',
+    [0.5, 0.6, 0.95],
+    'mean and spread stay as they were; the more stays the more copies pass for particles of their own, and ranges are too narrow',
   ),
   choice(
     'engine-stir-least-cells',

@@ -41,9 +41,9 @@ const least = 0.4;
 const kept = 0.85;
 
 function setupOf(walk: Walk, below: number): Setup<Walk, { place: number }> {
-  const stirCloud = (_: Walk, cloud: Cloud, time: number, seed: number): Cloud => {
+  const stirCloud = (_: Walk, cloud: Cloud, _from: Cloud, time: number, seed: number): Cloud => {
     const values = cloud.values.slice();
-    stir(values, 2, kept, newStream(seed, stirring, time, cloud.day));
+    stir(values, 2, { kept, times: 1 }, newStream(seed, stirring, time, cloud.day));
     return { ...cloud, values };
   };
   return { model, constants: walk, resampleBelow: below, byParts: { leastShare: least, stir: stirCloud } };

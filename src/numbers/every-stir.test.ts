@@ -2,8 +2,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { logNormalDensity, normalQuantile } from './normal.ts';
-import { begin, meanOf, type Setup, type StateModel, step } from './particle-filter.ts';
-import { stir, varianceOfOneMore } from './stir.ts';
+import { begin, effectiveNumber, meanOf, type Setup, type StateModel, step } from './particle-filter.ts';
+import { covarianceOf, stir, varianceOfOneMore } from './stir.ts';
 import { newStream, nextNormal } from './streams.ts';
 
 const count = 4000;
@@ -36,7 +36,7 @@ for (const kept of [0.98, 0.85, 0.5, 0]) {
   test(`N22 stirred with ${kept} kept, mean and covariance stay; what follows from others still follows`, () => {
     const rows = rowsOf(3);
     const before = moments(rows);
-    stir(rows, 3, kept, newStream(8, 0, 0, 0));
+    stir(rows, 3, { kept, times: 1 }, newStream(8, 0, 0, 0));
     const after = moments(rows);
     // Four standard errors of a mean, and of a covariance, of so many rows.
     before.mean.forEach((mean, i) => assert.ok(Math.abs(after.mean[i]! - mean) < (4 * 2) / Math.sqrt(count)));
@@ -47,9 +47,19 @@ for (const kept of [0.98, 0.85, 0.5, 0]) {
 
 test('N22 with all kept nothing moves', () => {
   const rows = rowsOf(4);
-  stir(rows, 3, 1, newStream(8, 0, 0, 0));
+  stir(rows, 3, { kept: 1, times: 1 }, newStream(8, 0, 0, 0));
   const was = rowsOf(4);
   rows.forEach((one, at) => assert.ok(Math.abs(one - was[at]!) < 1e-12));
+});
+
+test('N22 few rows with a covariance that is lent get it by its share, and keep their mean', () => {
+  const copies = new Float64Array(count * 3).fill(5);
+  const lender = rowsOf(6);
+  stir(copies, 3, { kept: 0.85, times: 2, lent: { covariance: covarianceOf(lender, 3), share: 0.75 } }, newStream(8, 0, 0, 0));
+  const before = moments(lender);
+  const after = moments(copies);
+  after.mean.forEach((mean) => assert.ok(Math.abs(mean - 5) < 1e-9));
+  before.covariance.forEach((one, i) => assert.ok(Math.abs(after.covariance[i]! - 0.75 * one) < (4 * 5) / Math.sqrt(count)));
 });
 
 interface Still {
@@ -77,9 +87,9 @@ test('N23 what is sharp is taken in by parts: the cloud keeps many ancestors, an
     ...plain,
     byParts: {
       leastShare: 0.4,
-      stir: (_c, cloud, part, seed) => {
+      stir: (_c, cloud, _from, part, seed) => {
         const values = cloud.values.slice();
-        stir(values, 1, 0.8, newStream(seed, 17, part, cloud.day));
+        stir(values, 1, { kept: 0.8, times: 1 }, newStream(seed, 17, part, cloud.day));
         return { ...cloud, values };
       },
     },
@@ -111,9 +121,10 @@ function holds(widened: boolean, seed: number): boolean {
     resampleBelow: 1,
     byParts: {
       leastShare: 0,
-      stir: (_c, cloud, part, chance, effective) => {
+      stir: (_c, cloud, from, part, chance) => {
         const values = cloud.values.slice();
-        stir(values, 1, 0.85, newStream(chance, 17, part, cloud.day), widened ? varianceOfOneMore(effective) : 1);
+        const times = widened ? varianceOfOneMore(effectiveNumber(from.logShares)) : 1;
+        stir(values, 1, { kept: 0.85, times }, newStream(chance, 17, part, cloud.day));
         return { ...cloud, values };
       },
     },

@@ -40,11 +40,11 @@ export interface Setup<Constants, Seens extends object> {
    * Where what was seen would leave less than this share of the cloud effective, it is taken in by parts, and the
    * cloud is drawn anew and stirred after each: progressive correction (C. Musso, N. Oudjane, F. Le Gland 2001).
    * `stir` moves copies apart without changing what the cloud says; it is called whenever the cloud was drawn anew,
-   * with the effective number that was left before.
+   * and told the cloud with its shares from which it was drawn.
    */
   readonly byParts?: {
     readonly leastShare: number;
-    readonly stir: (constants: Constants, cloud: Cloud, part: number, seed: number, effective: number) => Cloud;
+    readonly stir: (constants: Constants, cloud: Cloud, from: Cloud, part: number, seed: number) => Cloud;
   };
 }
 
@@ -155,8 +155,9 @@ function takeIn<C, S extends object>(
     state = { ...state, logShares: now.logShares };
     if (left === 0 && now.effective >= setup.resampleBelow * state.count)
       return { state, logEvidence, effective, resampled: part > 0 };
-    state = resample(state, setup.model.size, part, seed);
-    if (setup.byParts !== undefined) state = setup.byParts.stir(setup.constants, state, part, seed, now.effective);
+    const from = state;
+    state = resample(from, setup.model.size, part, seed);
+    if (setup.byParts !== undefined) state = setup.byParts.stir(setup.constants, state, from, part, seed);
   }
   return { state, logEvidence, effective, resampled: true };
 }
@@ -303,7 +304,7 @@ function ancestorsOf({ roots }: Cloud): number {
 }
 
 /** One over the sum of squared shares (A. Kong, J. S. Liu, W. H. Wong 1994). */
-function effectiveNumber(logShares: Float64Array): number {
+export function effectiveNumber(logShares: Float64Array): number {
   let squares = 0;
   for (const share of logShares) squares += Math.exp(2 * share);
   return 1 / squares;

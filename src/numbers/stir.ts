@@ -7,24 +7,33 @@
 import { assert } from './assert.ts';
 import { nextNormal, type Stream } from './streams.ts';
 
-/**
- * `rows` are count × width numbers, changed in place; `kept` of each row's way from the mean stays, 0 … 1. The
- * covariance becomes `times` what it was, 1 or more.
- */
-export function stir(rows: Float64Array, width: number, kept: number, stream: Stream, times = 1): void {
+/** What of each row's way from the mean stays, 0 … 1; and what the covariance becomes. */
+export interface Stirring {
+  readonly kept: number;
+  /** So many times what the rows show, 1 or more; what is lent is not grown. */
+  readonly times: number;
+  /** Where the rows are too few to show it: another covariance, and the share of it, 0 … 1. */
+  readonly lent?: { readonly covariance: Float64Array; readonly share: number };
+}
+
+/** `rows` are count × width numbers, changed in place. */
+export function stir(rows: Float64Array, width: number, { kept, times, lent }: Stirring, stream: Stream): void {
   assert(kept >= 0 && kept <= 1 && times >= 1 && rows.length % width === 0, 'rows of one width and a share that is kept');
   const count = rows.length / width;
   if (count < 2) return;
   const mean = meanOfRows(rows, width);
-  const root = rootOf(covarianceOf(rows, width, mean), width);
-  const push = Math.sqrt(times - kept * kept);
+  const share = lent?.share ?? 0;
+  const stays = Math.min(kept, Math.sqrt(1 - share));
+  const own = covarianceOf(rows, width, mean);
+  const pushed = own.map((one, i) => (times * (1 - share) - stays * stays) * one + share * (lent?.covariance[i] ?? 0));
+  const root = rootOf(pushed, width);
   const chance = new Float64Array(width);
   for (let row = 0; row < rows.length; row += width) {
-    for (let i = 0; i < width; i += 1) chance[i] = push * nextNormal(stream);
+    for (let i = 0; i < width; i += 1) chance[i] = nextNormal(stream);
     for (let i = 0; i < width; i += 1) {
-      let pushed = 0;
-      for (let j = 0; j <= i; j += 1) pushed += root[i * width + j]! * chance[j]!;
-      rows[row + i] = mean[i]! + kept * (rows[row + i]! - mean[i]!) + pushed;
+      let push = 0;
+      for (let j = 0; j <= i; j += 1) push += root[i * width + j]! * chance[j]!;
+      rows[row + i] = mean[i]! + stays * (rows[row + i]! - mean[i]!) + push;
     }
   }
   // What was pushed has a mean of its own by chance: it is taken back.
@@ -41,16 +50,21 @@ function meanOfRows(rows: Float64Array, width: number): Float64Array {
 
 /**
  * How many times the variance that n particles show the truth has about their mean, as one more of the same: they
- * know neither their mean nor their spread better than n draws do. It is the prediction interval of a normal sample,
- * in every textbook. A cloud that is drawn anew a hundred times and never widened by it ends up too sure of itself.
+ * know neither their mean nor their spread better than n draws do. That is the prediction interval of a normal
+ * sample, in every textbook. What the weights moved counts with it: quantities that have nothing to do with each
+ * other seem to in a sample, and moving one by a standard deviation moves the other by one over the root of n (the
+ * factor of H. Akaike 1969, "Fitting autoregressive models for prediction", for what was fitted). `particles` are
+ * effective ones after weighing, `before` those before; their ratio tells how far the weights moved them: normal
+ * weights of variance v leave e^(−v) of the particles.
  */
-export function varianceOfOneMore(particles: number): number {
-  const n = Math.max(2, particles);
-  return (n + 1) / (n - 1);
+export function varianceOfOneMore(particles: number, before = particles): number {
+  const moved = 1 + Math.log(Math.max(1, before / particles));
+  const n = Math.max(2 * moved, particles);
+  return (n + moved) / (n - moved);
 }
 
-/** Of the rows as they are: divided by their number. */
-function covarianceOf(rows: Float64Array, width: number, mean: Float64Array): Float64Array {
+/** Lower triangle of the covariance of the rows as they are: divided by their number. */
+export function covarianceOf(rows: Float64Array, width: number, mean = meanOfRows(rows, width)): Float64Array {
   const sums = new Float64Array(width * width);
   const count = rows.length / width;
   for (let row = 0; row < rows.length; row += width) {

@@ -46,8 +46,8 @@ export function engineSetup(constants: EngineConstants, book: FigureBook): Engin
   const stir = { kept: value(book, 'engine-stir-kept'), leastCells: value(book, 'engine-stir-least-cells') };
   const byParts = {
     leastShare: value(book, 'engine-part-least'),
-    stir: (c: EngineConstants, cloud: Cloud, part: number, seed: number, effective: number) =>
-      stirred(c, cloud, stir, part, seed, effective),
+    stir: (c: EngineConstants, cloud: Cloud, from: Cloud, part: number, seed: number) =>
+      stirred(c, cloud, from, stir, part, seed),
   };
   return { model: colonyModel, constants, resampleBelow: value(book, 'engine-resample-below'), byParts };
 }

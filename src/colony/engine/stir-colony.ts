@@ -4,7 +4,7 @@
  * other stories. Without it the copies of a few that explained every visit so far stand for all that could be.
  */
 import type { Cloud } from '../../numbers/particle-filter.ts';
-import { stir, varianceOfOneMore } from '../../numbers/stir.ts';
+import { covarianceOf, stir, varianceOfOneMore } from '../../numbers/stir.ts';
 import { newStream } from '../../numbers/streams.ts';
 import { reportedIndex, reportedStates } from '../queen-chain/states.ts';
 import type { EngineConstants } from './constants.ts';
@@ -38,16 +38,17 @@ const wholeColumn = plain.length;
 const purpose = 17;
 
 /**
- * The cloud with its particles moved apart, for the `time`th time on its day; `kept` of each one's way from the mean
- * stays. So many particles were `effective` before they were drawn anew. Where there is no brood, none is stirred.
+ * The cloud with its particles moved apart, for the `time`th time on its day; it was drawn from `from`. Where there is
+ * no brood, none is stirred. A story told by few particles, drawn many times, does not show how its like differ: what
+ * lacks is lent by the whole cloud as it was before.
  */
 export function stirred(
   c: EngineConstants,
   cloud: Cloud,
+  from: Cloud,
   { kept, leastCells }: StirConstants,
   time: number,
   seed: number,
-  effective: number,
 ): Cloud {
   const values = cloud.values.slice();
   const all = [
@@ -58,18 +59,62 @@ export function stirred(
     { from: broodAt, to: broodAt + c.sealAge, least: leastCells },
     { from: broodAt + c.sealAge, to: broodAt + broodDays, least: leastCells },
   ];
+  const before = groupsOf(from.values, brood);
   groupsOf(values, brood).forEach(({ members, breeds }, group) => {
     const wholes = breeds ? [...all, ...brood] : all;
     const width = plain.length + wholes.length + eyes.length;
     // A covariance of so many numbers wants a few times as many particles.
+    const enough = 2 * 2 * width;
     if (members.length <= 2 * width) return;
-    const rows = new Float64Array(members.length * width);
-    members.forEach((at, i) => read(wholes, values, at, rows, i * width));
-    const times = varianceOfOneMore((effective * members.length) / cloud.count);
-    stir(rows, width, kept, newStream(seed, purpose, group + 2 * reportedStates.length * time, cloud.day), times);
+    const rows = rowsOf(wholes, values, members, width);
+    const { told, weighed } = tellers(from, before[group]!.members);
+    const lacks = Math.max(0, 1 - weighed / enough);
+    const lent = lacks > 0 ? { covariance: withinGroups(wholes, from.values, before, breeds, width), share: lacks } : null;
+    const how = { kept, times: varianceOfOneMore(weighed, told), ...(lent === null ? {} : { lent }) };
+    stir(rows, width, how, newStream(seed, purpose, group + 2 * reportedStates.length * time, cloud.day));
     members.forEach((at, i) => write(wholes, values, at, rows, i * width));
   });
   return { ...cloud, values };
+}
+
+/** How many tell a story, copies being one, and their effective number by their shares; honey tells them apart. */
+function tellers({ values, logShares }: Cloud, members: readonly number[]): { readonly told: number; readonly weighed: number } {
+  const byHoney = new Map<number, number>();
+  let all = 0;
+  for (const at of members) {
+    const share = Math.exp(logShares[at / particleSize]!);
+    const honey = values[at + part.honeyKg]!;
+    byHoney.set(honey, (byHoney.get(honey) ?? 0) + share);
+    all += share;
+  }
+  let squares = 0;
+  for (const share of byHoney.values()) squares += (share / all) ** 2;
+  return { told: byHoney.size, weighed: 1 / squares };
+}
+
+/** Covariance of all particles that can be stirred in the same way, each about the mean of its own story. */
+function withinGroups(
+  wholes: readonly Whole[],
+  values: Float64Array,
+  groups: readonly Group[],
+  breeds: boolean,
+  width: number,
+): Float64Array {
+  const sum = new Float64Array(width * width);
+  let count = 0;
+  for (const { members, breeds: breed } of groups) {
+    if (members.length < 2 || (breeds && !breed)) continue;
+    const covariance = covarianceOf(rowsOf(wholes, values, members, width), width);
+    covariance.forEach((one, i) => (sum[i]! += one * members.length));
+    count += members.length;
+  }
+  return sum.map((one) => one / Math.max(1, count));
+}
+
+function rowsOf(wholes: readonly Whole[], values: Float64Array, members: readonly number[], width: number): Float64Array {
+  const rows = new Float64Array(members.length * width);
+  members.forEach((at, i) => read(wholes, values, at, rows, i * width));
+  return rows;
 }
 
 export interface StirConstants {

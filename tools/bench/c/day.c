@@ -189,7 +189,7 @@ static void age_drones(double *v, double share, double eggs) {
   double *brood = v + drone_brood_at, emerging = brood[drone_days - 1] * drones_survives;
   for (int i = drone_days - 1; i > 0; i -= 1) brood[i] = brood[i - 1];
   brood[0] = eggs;
-  v[at_drones] = v[at_drones] * exp(-(share < drones_fromShare ? drones_drivenLoss : drones_loss)) + emerging;
+  v[at_drones] = v[at_drones] * (share < drones_fromShare ? drones_drivenKept : drones_kept) + emerging;
 }
 
 static void age_adults(double *v, double worn, double hungry, double emerging) {
