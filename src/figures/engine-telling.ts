@@ -75,8 +75,8 @@ const telling = [
     'engine-particles-first',
     'Particles that stand for one colony before its first visits',
     ['visits', 'particles', 'all colonies'],
-    [1000, 2000, 8000],
-    'of a thousand, ten were left to explain a first visit; what is not known at all wants more of them',
+    [500, 1000, 4000],
+    'of a thousand, ten explain a first visit at once; taken in by parts, twice the usual number is enough',
   ),
   choice(
     'engine-first-visits',
@@ -89,8 +89,8 @@ const telling = [
     'engine-ahead-particles',
     'Particles that live through the days ahead',
     ['visits', 'particles', 'all colonies'],
-    [250, 500, 1000],
-    'a chance of one in a hundred still rests on five of them',
+    [200, 400, 1000],
+    'a chance of one in a hundred still rests on four of them',
   ),
   choice(
     'engine-resample-below',

@@ -36,15 +36,17 @@ interface Cohorts {
 }
 
 function classesOf(cloud: Cloud, { edges, from, before, scale }: Cohorts, brought: Brought): readonly AgeClass[] {
+  const own = ownByAge(cloud, edges.at(-1)!, before, brought);
   return edges.slice(0, -1).map((fromAge, i) => {
     const toAge = edges[i + 1]! - 1;
     let [ofOld, ofNew] = [0, 0];
     for (let particle = 0; particle < cloud.count; particle += 1) {
       const at = particle * particleSize;
       const times = Math.exp(cloud.logShares[particle]! + cloud.values[at + scale]!);
+      const eldest = eldestOfHers(cloud, cloud.values[at + part.queenFrom]!, before);
       for (let age = fromAge; age <= toAge; age += 1) {
         const bees = times * cloud.values[at + from + age]!;
-        const hers = bees * herShare(cloud.day, cloud.values[at + part.queenFrom]!, age + before, brought);
+        const hers = age <= eldest ? bees * own[age]! : 0;
         ofNew += hers;
         ofOld += bees - hers;
       }
@@ -53,70 +55,83 @@ function classesOf(cloud: Cloud, { edges, from, before, scale }: Cohorts, brough
   });
 }
 
-/** Of those laid so many days before the day, the share laid by a queen who lays since `from`. */
-function herShare(day: number, from: number, daysOld: number, brought: Brought): number {
-  const laidOn = day - 1 - daysOld;
-  return laidOn < from ? 0 : 1 - brought(day, laidOn);
+/** Of those of each age, who are `before` days older since the egg, the share that was laid here. */
+function ownByAge({ day }: Cloud, ages: number, before: number, brought: Brought): Float64Array {
+  return Float64Array.from({ length: ages }, (_, age) => 1 - brought(day, day - 1 - age - before));
+}
+
+/** The greatest age of the daughters of a queen who lays since `from`. */
+function eldestOfHers({ day }: Cloud, from: number, before: number): number {
+  return day - 1 - before - from;
 }
 
 /** Share of the daughters of a queen who lays since `from` among bees of an age from `fromAge` on. */
-function newShare(cloud: Cloud, at: number, from: number, fromAge: number, brought: Brought): number {
+function newShare(cloud: Cloud, own: Float64Array, at: number, from: number, fromAge: number): number {
+  const { values } = cloud;
+  const first = at + adultsAt;
+  const eldest = Math.min(adultDays - 1, eldestOfHers(cloud, from, broodDays));
   let [all, hers] = [0, 0];
-  for (let age = fromAge; age < adultDays; age += 1) {
-    const bees = cloud.values[at + adultsAt + age]!;
-    all += bees;
-    hers += bees * herShare(cloud.day, from, age + broodDays, brought);
-  }
+  for (let age = fromAge; age < adultDays; age += 1) all += values[first + age]!;
+  for (let age = fromAge; age <= eldest; age += 1) hers += values[first + age]! * own[age]!;
   return all > 0 ? hers / all : 0;
 }
 
 /**
- * Told where a queen began lately, or where none lays and one is to come; a change that may come by itself later
- * is no change in sight. Days not reached in the days ahead stand at their end.
+ * Places of the particles in which a queen began lately, or none lays and one is to come; null where these are the
+ * fewer. A change that may come by itself later is no change in sight.
  */
+export function turning({ clouds }: Ahead, recentDays: number): readonly number[] | null {
+  const [first] = clouds;
+  const last = clouds.at(-1);
+  if (first === undefined || last === undefined) return null;
+  const places = [...Array(last.count).keys()].map((i) => i * particleSize);
+  const changed = places.filter((at) => {
+    const then = first.values[at + part.queenFrom]!;
+    const begins = last.values[at + part.queenFrom]!;
+    const lays = chainStates[first.values[at + part.queen]!]!.queenLays;
+    return lays ? then > first.day - recentDays && then === begins : begins > first.day;
+  });
+  return changed.length * 2 < places.length ? null : changed;
+}
+
+/** Null where no queen is changing. Days not reached in the days ahead stand at their end. */
 export function turnoverOf(
   c: EngineConstants,
-  { clouds }: Ahead,
+  ahead: Ahead,
   recentDays: number,
   brought: Brought = nothingBrought,
 ): TurnoverDays | null {
-  const [first] = clouds;
-  const last = clouds.at(-1)!;
-  if (first === undefined) return null;
-  const places = [...Array(last.count).keys()].map((i) => i * particleSize);
-  const begins = (at: number): number => last.values[at + part.queenFrom]!;
-  const changed = places.filter((at) => {
-    const then = first.values[at + part.queenFrom]!;
-    const lays = chainStates[first.values[at + part.queen]!]!.queenLays;
-    return lays ? then > first.day - recentDays && then === begins(at) : begins(at) > first.day;
-  });
-  if (changed.length * 2 < places.length) return null;
-  const begun = changed.map(begins);
-  const reached = (fromAge: number, share: number): Window => {
-    return windowOfDays(
-      changed.map((at) => dayReached(clouds, share, (cloud) => newShare(cloud, at, begins(at), fromAge, brought))),
-    );
-  };
+  const { clouds } = ahead;
+  const changed = turning(ahead, recentDays);
+  if (changed === null) return null;
+  const own = clouds.map((cloud) => ownByAge(cloud, adultDays, broodDays, brought));
+  const begun = changed.map((at) => clouds.at(-1)!.values[at + part.queenFrom]!);
+  const days = clouds.map(({ day }) => day);
+  const courses = (fromAge: number): readonly (readonly number[])[] =>
+    changed.map((at, i) => clouds.map((cloud, k) => newShare(cloud, own[k]!, at, begun[i]!, fromAge)));
+  const reached = (shares: readonly (readonly number[])[], level: number): Window =>
+    windowOfDays(shares.map((course) => dayReached(days, course, level)));
+  const all = courses(0);
+  const old = courses(c.guardAge);
   return {
     laysSince: windowOfDays(begun),
     firstDaughters: windowOfDays(begun.map((day) => day + broodDays)),
-    half: reached(0, 1 / 2),
-    nineTenths: reached(0, most),
-    oldHalf: reached(c.guardAge, 1 / 2),
-    oldNineTenths: reached(c.guardAge, most),
+    half: reached(all, 1 / 2),
+    nineTenths: reached(all, most),
+    oldHalf: reached(old, 1 / 2),
+    oldNineTenths: reached(old, most),
     dip: dipOf(clouds, changed),
   };
 }
 
 /** The day on which a share that grows reaches a level, straight between days; the last day where it does not. */
-function dayReached(clouds: readonly Cloud[], level: number, shareOf: (cloud: Cloud) => number): number {
+function dayReached(days: readonly number[], course: readonly number[], level: number): number {
   let before = 0;
-  for (const cloud of clouds) {
-    const share = shareOf(cloud);
-    if (share >= level) return share > before ? cloud.day - (share - level) / (share - before) : cloud.day;
+  for (const [i, share] of course.entries()) {
+    if (share >= level) return share > before ? days[i]! - (share - level) / (share - before) : days[i]!;
     before = share;
   }
-  return clouds.at(-1)!.day;
+  return days.at(-1)!;
 }
 
 const most = 1 - tails.wide;
