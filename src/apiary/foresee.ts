@@ -30,9 +30,11 @@ export interface ForeseenColony {
 export function foreseeColony(apiary: Apiary, colony: Id, day: Day, kept: KeptColony | null = null): ForeseenColony | null {
   const { state, book } = apiary;
   if (!isLiving(apiary, colony, day)) return null;
-  const { bars, entrance, visits } = viewOf(state, colony, day, book, undefined, 0);
-  const lastOpened = visits.findLast((visit) => visit.kind !== 'glance')?.day ?? null;
-  const context = { day, lastOpened, nest: { bars, entrance }, look: lookConstants(book) };
+  const { bars, entrance, visits, totals } = viewOf(state, colony, day, book, undefined, 0);
+  const openings = visits.filter((visit) => visit.kind !== 'glance');
+  const opened = openings.map((visit) => visit.day);
+  const lastHoneyKg = (openings.at(-1)?.barsOpened ?? 0) === 0 ? null : totals.honeyKg.total.likely;
+  const context = { day, opened, lastHoneyKg, nest: { bars, entrance }, look: lookConstants(book) };
   return liveColony(state, colony, day, book, kept, {
     daysIssued: forecastDays,
     lookOf: ({ clouds }, setup) => lookOf(setup.constants, clouds, context),

@@ -62,13 +62,15 @@ function chooserOf(choice: ChoiceConstants, seed: number): Chooser {
   const setup = engineSetup({ ...constants, ground: { ...constants.ground, told } }, printedBook);
   let left: Left | null = null;
   let today: Cloud | null = null;
+  const days: number[] = [];
   return {
-    opens: (day, { lastDay }) => {
+    opens: (day, { lastDay, last }) => {
       if (left === null) return true;
       today = goOn(setup, today ?? left.cloud, firstNumber + day, seed);
       const daysSince = lastDay === null ? null : day - lastDay;
       if (daysSince !== null && daysSince < choice.soonest) return false;
-      return opensToday(choice, daysSince, reasonsToOpen(setup.constants, today, choice));
+      const looks = { days, honeyKg: last?.honeyKg ?? null };
+      return opensToday(choice, daysSince, reasonsToOpen(setup.constants, today, choice, looks));
     },
     opened: (day, opening, acts) => {
       const number = firstNumber + day;
@@ -76,6 +78,7 @@ function chooserOf(choice: ChoiceConstants, seed: number): Chooser {
       left = meet(setup, before, { day: number, visit: `${day}`, seen: seenAt(opening) }, crowd, seed).left;
       today = left.cloud;
       told.set(number, happeningsOf(opening, acts));
+      days.push(number);
     },
   };
 }

@@ -1,5 +1,5 @@
 /**
- * The closed loop: `npm run trial -- [--seasons N] [--workers N] [--json]`. Two worlds that are not the model,
+ * The closed loop: `npm run trial -- [--seasons N] [--from N] [--workers N] [--json]`. Two worlds that are not the model,
  * five policies under common seeds. Tables on standard output, or JSON alone; exit code 1 when a gate is not met
  * by at least 2 000 seasons.
  */
@@ -12,17 +12,20 @@ import { seasonsOnWorkers } from './workers.ts';
 const { values } = parseArgs({
   options: {
     seasons: { type: 'string', default: '2000' },
+    // The choice was tuned on seasons 0 to 399.
+    from: { type: 'string', default: '10000' },
     workers: { type: 'string', default: '2' },
     json: { type: 'boolean', default: false },
   },
 });
-const seasons = whole('seasons', values.seasons);
-const workers = whole('workers', values.workers);
+const seasons = whole('seasons', values.seasons, 1);
+const from = whole('from', values.from, 0);
+const workers = whole('workers', values.workers, 1);
 
 const began = performance.now();
 const tables: WorldTable[] = [];
 for (const world of worldNames) {
-  const tallies = await seasonsOnWorkers(world, seasons, workers, (done) => {
+  const tallies = await seasonsOnWorkers(world, from, seasons, workers, (done) => {
     if (!values.json && done % 100 === 0) process.stderr.write(`\r${world}: ${done} of ${seasons} seasons `);
   });
   tables.push(tableOf(world, trialPolicies, rivals, tallies));
@@ -33,9 +36,9 @@ if (values.json) console.log(JSON.stringify({ tables, gates, minutes }));
 else console.log(`\n${reportOf(tables, gates)}\n\n${minutes.toFixed(1)} minutes`);
 if (seasons >= 2000 && gates.some(({ met }) => !met)) process.exitCode = 1;
 
-function whole(name: string, text: string): number {
+function whole(name: string, text: string, least: number): number {
   const n = Number(text);
-  if (Number.isInteger(n) && n > 0) return n;
-  console.error(`--${name}: a whole number above 0, not ${text}`);
+  if (Number.isInteger(n) && n >= least) return n;
+  console.error(`--${name}: a whole number of at least ${least}, not ${text}`);
   process.exit(2);
 }

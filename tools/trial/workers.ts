@@ -1,5 +1,5 @@
 /**
- * Seasons shared out among worker threads in blocks, each taking the next when it is done; the outcome is that
+ * Seasons `from` on shared out among worker threads in blocks, each taking the next when it is done; the outcome is that
  * of living them one after the other, because each season has chance of its own.
  */
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
@@ -22,6 +22,7 @@ interface Done extends Work {
 
 export async function seasonsOnWorkers(
   world: WorldName,
+  from: number,
   seasons: number,
   workers: number,
   told: (done: number) => void = () => undefined,
@@ -38,12 +39,12 @@ export async function seasonsOnWorkers(
           return;
         }
         const to = Math.min(seasons, next + block);
-        worker.postMessage({ from: next, to } satisfies Work);
+        worker.postMessage({ from: from + next, to: from + to } satisfies Work);
         next = to;
       };
-      worker.on('message', ({ from, to, tallies }: Done) => {
-        tallies.forEach((season, i) => (all[from + i] = season));
-        done += to - from;
+      worker.on('message', ({ from: first, to, tallies }: Done) => {
+        tallies.forEach((season, i) => (all[first - from + i] = season));
+        done += to - first;
         told(done);
         give();
       });

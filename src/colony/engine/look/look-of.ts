@@ -4,7 +4,7 @@
  * keeper would do meanwhile is left out.
  */
 import { type Look, type Question } from '../../foreseen.ts';
-import { addDays, type Day, daysBetween } from '../../../numbers/day.ts';
+import { addDays, type Day, dayNumber, daysBetween } from '../../../numbers/day.ts';
 import type { Cloud } from '../../../numbers/particle-filter.ts';
 import { opensToday, type ReasonsToOpen, reasonsToOpen } from '../choice.ts';
 import type { EngineConstants } from '../constants.ts';
@@ -17,8 +17,10 @@ import { type LookNest, placesFor } from './look-places.ts';
 
 export interface LookContext {
   readonly day: Day;
-  /** The last opening, a glance not counted; null when there was none. */
-  readonly lastOpened: Day | null;
+  /** Days of the openings so far, ascending, glances not counted. */
+  readonly opened: readonly Day[];
+  /** Honey as it was read at the last of them; null where none was. */
+  readonly lastHoneyKg: number | null;
   readonly nest: LookNest;
   readonly look: LookConstants;
 }
@@ -26,11 +28,17 @@ export interface LookContext {
 const questions: readonly Question[] = ['cells', 'eggs', 'stores', 'room'];
 
 /** `clouds`: one a day, from the day itself on. Questions are those of the day on which it should be opened. */
-export function lookOf(c: EngineConstants, clouds: readonly Cloud[], { day, lastOpened, nest, look }: LookContext): Look {
+export function lookOf(
+  c: EngineConstants,
+  clouds: readonly Cloud[],
+  { day, opened, lastHoneyKg, nest, look }: LookContext,
+): Look {
   const [today] = clouds;
   if (today === undefined) return { changesAct: 0, questions: [], openOn: null, harms: false };
-  const since = lastOpened === null ? null : daysBetween(lastOpened, day);
-  const reasons = clouds.slice(0, look.horizonDays + 1).map((cloud) => reasonsToOpen(c, cloud, look.choice));
+  const lastOpened = opened.at(-1);
+  const since = lastOpened === undefined ? null : daysBetween(lastOpened, day);
+  const looks = { days: opened.map(dayNumber), honeyKg: lastHoneyKg };
+  const reasons = clouds.slice(0, look.horizonDays + 1).map((cloud) => reasonsToOpen(c, cloud, look.choice, looks));
   const open = reasons.findIndex((one, ahead) => opensToday(look.choice, since === null ? null : since + ahead, one));
   const then = Math.max(0, open);
   const chances = chancesOf(reasons[then]!, roomChance(c, clouds[then]!, look));
