@@ -236,10 +236,13 @@ export function foreseenLook(day: Day, look: Look): Foreseen {
 
 function rolledLook(day: Day, { roll, one, maybe }: Dice): Look {
   const asks = one<readonly Question[]>([], ['cells'], ['room'], ['stores', 'cells'], ['eggs', 'room']);
+  const openOn = maybe(() => addDays(day, roll(30)));
+  const reasons = asks.filter((ask) => ask !== 'room');
   return {
     changesAct: roll(11) / 10,
     questions: asks.map((ask) => ({ ask, chance: roll(11) / 10, places: one([], [4], [3, 7]) })),
-    openOn: maybe(() => addDays(day, roll(30))),
+    openOn,
+    openFor: openOn === null ? null : one('long', ...reasons),
     harms: roll(4) === 0,
   };
 }

@@ -24,6 +24,7 @@ const cells: Look = {
   changesAct: 0.08,
   questions: [{ ask: 'cells', chance: 0.1, places: [7, 2] }],
   openOn: today,
+  openFor: 'cells',
   harms: false,
 };
 

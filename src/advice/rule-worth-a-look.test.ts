@@ -14,6 +14,7 @@ const cells: Look = {
   changesAct: 0.08,
   questions: [{ ask: 'cells', chance: 0.1, places: [7, 2] }],
   openOn: addDays(today, 2),
+  openFor: 'cells',
   harms: false,
 };
 const viewWith = (look: Partial<Look>, given: Parameters<typeof aView>[0] = {}) =>
@@ -36,7 +37,7 @@ test('A31 leaves shut until the day before, glances for room alone, and says whe
     viewWith({ openOn: later, changesAct: 0.6, questions: [{ ask: 'room', chance: 0.02, places: [7, 10] }] }),
   );
   assert.deepEqual([glance!.verb, glance!.places, glance!.chance!.chance], ['glance', [7, 10], 0.6]);
-  const [long] = told(viewWith({ questions: [{ ask: 'cells', chance: 0.001, places: [7] }] }));
+  const [long] = told(viewWith({ openFor: 'long', questions: [{ ask: 'cells', chance: 0.001, places: [7] }] }));
   assert.equal(say(long!.say, manner), 'Open between 18 and 22 May: last opened on 8 May.');
 });
 

@@ -42,14 +42,14 @@ function open(facts: Facts, look: Look): Advice | null {
   const { view, book } = facts;
   const from = look.openOn ?? view.day;
   const window = outsideHarm(facts, windowOf(from, addDays(from, value(book, 'act-soon-days'))));
-  const [asked] = look.questions;
+  const asked = look.questions.find(({ ask }) => ask === look.openFor);
   const last = lastOpening(view);
   if (window === null || last === null) return null;
   const cite = citeOf(facts);
   const lastDay = daySlot(last.day, byEntry(last.entry));
   const slots = { window: windowSlot(window, cite) };
   // Nothing is likely: it is only that nobody looked for long.
-  if (asked === undefined || asked.chance < value(book, 'engine-open-chance') || asked.ask === 'room') {
+  if (asked === undefined) {
     const days = figureNumber(book, 'engine-open-latest', 'days');
     return {
       ...base(facts, 'open', []),

@@ -87,6 +87,7 @@ export function madeUpForeseen(colony = 'colony-1', change: Partial<Foreseen> = 
         { ask: 'cells', chance: 0.18, places: [3, 4, 5, 6, 7] },
       ],
       openOn: addDays(day, 8),
+      openFor: 'eggs',
       harms: true,
     },
     forecasts: [7, 21].flatMap((ahead) => [

@@ -163,11 +163,15 @@ export interface Look {
   readonly questions: readonly { readonly ask: Question; readonly chance: number; readonly places: readonly number[] }[];
   /** The first day from this one on which opening is worth it; null when none within the horizon. */
   readonly openOn: Day | null;
+  /** What it is opened for then; null with `openOn`. */
+  readonly openFor: OpenFor | null;
   /** A look on this day would do harm. */
   readonly harms: boolean;
 }
 
 export type Question = 'cells' | 'eggs' | 'stores' | 'room';
+/** Long: nothing is likely, but nobody has looked for long. */
+export type OpenFor = 'cells' | 'eggs' | 'stores' | 'long';
 
 export interface CloudHealth {
   readonly particles: number;

@@ -20,6 +20,7 @@ const cells: Look = {
     { ask: 'eggs', chance: 0.2, places: [5] },
   ],
   openOn: madeUpDay,
+  openFor: 'cells',
   harms: false,
 };
 

@@ -8,6 +8,7 @@
 import { type FigureBook, value } from '../../figures/book.ts';
 import type { Cloud } from '../../numbers/particle-filter.ts';
 import { stateIndex } from '../queen-chain/states.ts';
+import type { OpenFor } from '../foreseen.ts';
 import type { EngineConstants } from './constants.ts';
 import { adultsOfParticle, broodAt, broodDays, cohorts, part, particleSize } from './particle.ts';
 
@@ -62,13 +63,19 @@ export interface ReasonsToOpen {
 
 /** `daysSince`: whole days since the last opening, null when there was none. */
 export function opensToday(choice: ChoiceConstants, daysSince: number | null, reasons: ReasonsToOpen): boolean {
-  if (daysSince === null || daysSince >= choice.latest) return true;
-  if (daysSince < choice.soonest) return false;
-  if (daysSince >= choice.storesSoonest && reasons.stores >= choice.storesChance) return true;
-  if (reasons.harm >= choice.harm) return false;
-  const cells = daysSince < choice.clearDays ? reasons.sealed : reasons.cells;
-  if (cells > reasons.cellsFrom) return true;
-  return daysSince >= choice.broodlessDays && reasons.eggs >= choice.broodlessChance;
+  return opensFor(choice, daysSince, reasons) !== null;
+}
+
+/** Why it is opened today, null when it is not; 'long' where nothing is likely but nobody looked for long. */
+export function opensFor(choice: ChoiceConstants, daysSince: number | null, reasons: ReasonsToOpen): OpenFor | null {
+  if (daysSince !== null && daysSince < choice.soonest) return null;
+  const since = daysSince ?? Infinity;
+  if (since >= choice.storesSoonest && reasons.stores >= choice.storesChance) return 'stores';
+  const harms = reasons.harm >= choice.harm;
+  const cells = since < choice.clearDays ? reasons.sealed : reasons.cells;
+  if (!harms && cells > reasons.cellsFrom) return 'cells';
+  if (!harms && since >= choice.broodlessDays && reasons.eggs >= choice.broodlessChance) return 'eggs';
+  return since >= choice.latest ? 'long' : null;
 }
 
 /** The reasons on the cloud's day. */

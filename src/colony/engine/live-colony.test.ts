@@ -25,7 +25,7 @@ function few(numbers: Readonly<Partial<Record<FigureKey, number>>>): FigureBook 
 function lived(yard: SampleYard, colony: string, day: Day, kept: KeptColony | null = null, by = book): LivedColony {
   const { draft, faults } = yard.fold(day);
   assert.deepEqual(faults, []);
-  const look = { changesAct: 0, questions: [], openOn: null, harms: false };
+  const look = { changesAct: 0, questions: [], openOn: null, openFor: null, harms: false };
   return liveColony(draft, colony, day, by, kept, { daysIssued: [7, 21], lookOf: () => look });
 }
 

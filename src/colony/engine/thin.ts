@@ -11,15 +11,21 @@ export function thinned(cloud: Cloud, particles: number): Cloud {
     1 / 2,
   );
   const chosen = Int32Array.from({ length: particles }, (_, i) => parents[Math.floor(((i + 1 / 2) * cloud.count) / particles)]!);
-  const values = new Float64Array(particles * particleSize);
+  return onlyOf(cloud, chosen);
+}
+
+/** Those particles alone, each with an equal share; they must have been chosen by their shares. */
+export function onlyOf(cloud: Cloud, chosen: Int32Array): Cloud {
+  const count = chosen.length;
+  const values = new Float64Array(count * particleSize);
   chosen.forEach((from, to) =>
     values.set(cloud.values.subarray(from * particleSize, (from + 1) * particleSize), to * particleSize),
   );
   return {
     day: cloud.day,
-    count: particles,
+    count,
     values,
-    logShares: new Float64Array(particles).fill(-Math.log(particles)),
+    logShares: new Float64Array(count).fill(-Math.log(count)),
     roots: chosen.map((from) => cloud.roots[from]!),
   };
 }

@@ -6,7 +6,7 @@
 import { type Look, type Question } from '../../foreseen.ts';
 import { addDays, type Day, dayNumber, daysBetween } from '../../../numbers/day.ts';
 import type { Cloud } from '../../../numbers/particle-filter.ts';
-import { opensToday, type ReasonsToOpen, reasonsToOpen } from '../choice.ts';
+import { opensFor, type ReasonsToOpen, reasonsToOpen } from '../choice.ts';
 import type { EngineConstants } from '../constants.ts';
 import { eggsOn, shareOn } from '../laying.ts';
 import { adultsOfParticle, particleSize } from '../particle.ts';
@@ -34,12 +34,13 @@ export function lookOf(
   { day, opened, lastHoneyKg, nest, look }: LookContext,
 ): Look {
   const [today] = clouds;
-  if (today === undefined) return { changesAct: 0, questions: [], openOn: null, harms: false };
+  if (today === undefined) return { changesAct: 0, questions: [], openOn: null, openFor: null, harms: false };
   const lastOpened = opened.at(-1);
   const since = lastOpened === undefined ? null : daysBetween(lastOpened, day);
   const looks = { days: opened.map(dayNumber), honeyKg: lastHoneyKg };
   const reasons = clouds.slice(0, look.horizonDays + 1).map((cloud) => reasonsToOpen(c, cloud, look.choice, looks));
-  const open = reasons.findIndex((one, ahead) => opensToday(look.choice, since === null ? null : since + ahead, one));
+  const fors = reasons.map((one, ahead) => opensFor(look.choice, since === null ? null : since + ahead, one));
+  const open = fors.findIndex((one) => one !== null);
   const then = Math.max(0, open);
   const chances = chancesOf(reasons[then]!, roomChance(c, clouds[then]!, look));
   const now = reasons[0]!;
@@ -50,6 +51,7 @@ export function lookOf(
       .sort((a, b) => chances[b] * look.cost[b] - chances[a] * look.cost[a])
       .map((ask) => ({ ask, chance: chances[ask], places: placesFor(ask, nest, look) })),
     openOn: open < 0 ? null : addDays(day, open),
+    openFor: fors[open] ?? null,
     harms: now.harm >= look.choice.harm,
   };
 }

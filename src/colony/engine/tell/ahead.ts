@@ -12,7 +12,7 @@ import { eggsOn, shareOn } from '../laying.ts';
 import { adultsOfParticle, part, particleSize } from '../particle.ts';
 import { freeCells } from '../room.ts';
 import { type EngineSetup, goOn } from '../run.ts';
-import { thinned } from '../thin.ts';
+import { onlyOf, thinned } from '../thin.ts';
 import { beliefOn } from './belief.ts';
 import { tails } from './told-range.ts';
 
@@ -35,6 +35,14 @@ export function liveOn(
   const { clouds } = furtherOn(setup, { line: [], clouds: [thinned(cloud, particles)] }, days, seed);
   const line = clouds.filter((_, day) => day > 0 && day % everyDays === 0).map((one) => beliefOn(setup.constants, one, 'ahead'));
   return { line, clouds };
+}
+
+/** So many of the particles, evenly chosen, the same on all days; of no use where shares matter. */
+export function fewer({ line, clouds }: Ahead, particles: number): Ahead {
+  const all = clouds[0]?.count ?? 0;
+  if (particles >= all) return { line, clouds };
+  const chosen = Int32Array.from({ length: particles }, (_, i) => Math.floor(((i + 1 / 2) * all) / particles));
+  return { line, clouds: clouds.map((cloud) => onlyOf(cloud, chosen)) };
 }
 
 /** The same particles, until so many days ahead; no line is drawn there. */

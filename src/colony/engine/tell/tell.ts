@@ -7,7 +7,7 @@ import { type FigureBook, value } from '../../../figures/book.ts';
 import type { Id } from '../../../journal/entry.ts';
 import { type EngineSetup, goOn, type Left, type Visited } from '../run.ts';
 import { agesOf, turning, turnoverOf } from './ages.ts';
-import { type Ahead, comingOf, furtherOn, liveOn } from './ahead.ts';
+import { type Ahead, comingOf, fewer, furtherOn, liveOn } from './ahead.ts';
 import { beliefOn } from './belief.ts';
 import { broughtTo } from './brought.ts';
 import { forecastsOf } from './forecasts.ts';
@@ -44,6 +44,7 @@ export function tell(
   const follow = value(book, 'engine-turnover-days');
   const every = value(book, 'engine-line-days');
   const ahead = liveOn(setup, today, horizon, value(book, 'engine-ahead-particles'), every, seed);
+  const further = (): Ahead => furtherOn(setup, fewer(ahead, value(book, 'engine-line-particles')), follow, seed);
   const now = beliefOn(c, today, 'between');
   const brought = broughtTo(c, lived.behind);
   return {
@@ -54,7 +55,7 @@ export function tell(
     line: [...lived.behind, now, ...ahead.line],
     queen: queenTold(c, ahead, horizon, book),
     ages: agesOf(c, today, brought),
-    turnover: turning(ahead, follow) === null ? null : turnoverOf(c, furtherOn(setup, ahead, follow, seed), follow, brought),
+    turnover: turning(ahead, follow) === null ? null : turnoverOf(c, further(), follow, brought),
     coming: comingOf(c, ahead, horizon, value(book, 'engine-least-chance')),
     surprises: lived.surprises,
     look: lookOf(ahead),
