@@ -120,8 +120,10 @@ function keptDemo(): void {
   const { values, logShares, roots } = kept.left;
   const bytes = values.byteLength + logShares.byteLength + roots.byteLength;
   const rest = JSON.stringify({ ...kept, left: { ...kept.left, values: 0, logShares: 0, roots: 0 } }).length;
+  const slowest = Math.max(...times).toFixed(0);
+  const size = ((bytes + rest) / 2 ** 20).toFixed(2);
   console.log(
-    `from what was kept: ${ms.toFixed(0)} ms a colony (at most 100), the slowest ${Math.max(...times).toFixed(0)}; kept ${((bytes + rest) / 2 ** 20).toFixed(2)} MB (at most 1)`,
+    `from what was kept: ${ms.toFixed(0)} ms a colony (at most 100), the slowest ${slowest}; kept ${size} MB (at most 1)`,
   );
 }
 
