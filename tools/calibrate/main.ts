@@ -5,6 +5,7 @@
  * `npm run calibrate -- [--replicates N] [--particles N] [--workers N] [--seed N] [--json]`
  */
 import { parseArgs } from 'node:util';
+import { printedBook, value } from '../../src/figures/book.ts';
 import { replicatesOnWorkers } from './workers.ts';
 import { asText, summarise } from './summary.ts';
 import { weekly } from './truth.ts';
@@ -12,7 +13,7 @@ import { weekly } from './truth.ts';
 const { values } = parseArgs({
   options: {
     replicates: { type: 'string', default: '1000' },
-    particles: { type: 'string', default: '1000' },
+    particles: { type: 'string', default: String(value(printedBook, 'engine-particles')) },
     workers: { type: 'string', default: '2' },
     seed: { type: 'string', default: '1' },
     json: { type: 'boolean', default: false },
