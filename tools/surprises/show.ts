@@ -4,6 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
+import { printedBook, value } from '../../src/figures/book.ts';
 import type { Surprise } from '../../src/colony/foreseen.ts';
 import type { Befalling } from '../../src/colony/engine/surprise/cause.ts';
 import { surpriseLines } from '../../src/words/foreseen-lines.ts';
@@ -12,7 +13,7 @@ import { surpriseWorlds } from './list.ts';
 import { namedFirst, surprisesIn } from './worlds.ts';
 
 const seeds = [11, 12, 13, 14, 15, 16];
-const particles = 300;
+const particles = value(printedBook, 'engine-particles');
 /** The colony of the worlds' first six that is told in full. */
 export const workedSeed = 16;
 
