@@ -107,12 +107,13 @@ function afterQueen(c: EngineConstants, day: number, p: Plain, way: Way | null, 
   const stays = middle === undefined ? 1 : 1 / (1 + Math.exp(middle + c.queen.swarmSpread * nextNormal(stream)));
   const load = (1 - stays) * sum(p.bees) * c.queen.swarmHoneyKg;
   const youngest = p.brood.findIndex((cells) => cells >= 1);
-  const tooOld = youngest < 0 || youngest > c.chain.rescueDays;
+  const broodless = youngest < 0 ? p.brood.length : youngest;
+  const tooOld = broodless > c.chain.rescueDays;
   const to: ChainStateName = way.to === 'orphaned' && tooOld ? 'none' : way.to;
   const is = {
     ...p.is,
     queen: stateIndex[to],
-    queenDays: 0,
+    queenDays: to === 'none' ? Math.max(0, broodless - c.chain.rescueDays) : 0,
     queenFrom: way.event === 'eggs begin' ? day : p.is.queenFrom,
     drones: p.is.drones * stays,
     honeyKg: Math.max(0, p.is.honeyKg - load),

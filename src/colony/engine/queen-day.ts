@@ -9,7 +9,7 @@ import { chainStates, stateIndex } from '../queen-chain/states.ts';
 import { chainEvents } from '../queen-chain/ways.ts';
 import type { EngineConstants } from './constants.ts';
 import { logit } from './taken/queen.ts';
-import { adultDays, adultsAt, adultsOfParticle, broodAt, part } from './particle.ts';
+import { adultDays, adultsAt, adultsOfParticle, broodAt, broodDays, part } from './particle.ts';
 import { power, yearDay } from './season.ts';
 
 const eventAt = {
@@ -44,7 +44,11 @@ export function queenDay(
   if (event === eventAt.swarm) swarmLeaves(c, values, at, c.queen.swarmLogit, stream);
   else if (event === eventAt.after) swarmLeaves(c, values, at, logit(c.queen.afterSwarmShare), stream);
   else if (event === eventAt.eggs) values[at + part.queenFrom] = day;
-  becomes(values, at, arrivesAt(c.chain, c.chain.to[way]!, daysSinceEgg(c, values, at)));
+  const since = daysSinceEgg(values, at);
+  const to = arrivesAt(c.chain, c.chain.to[way]!, since);
+  becomes(values, at, to);
+  // Workers begin to lay by the days without a queen's eggs, however these came about: a virgin lost, cells that failed.
+  if (to === stateIndex.none) values[at + part.queenDays] = Math.max(0, since - c.chain.rescueDays);
   return weight[0]!;
 }
 
@@ -102,8 +106,9 @@ export function swarmUrge(
   return season * many * many * dense * dense * room;
 }
 
-function daysSinceEgg(c: EngineConstants, values: Float64Array, at: number): number {
+/** As far back as worker brood reaches. */
+function daysSinceEgg(values: Float64Array, at: number): number {
   let age = 0;
-  while (age <= c.chain.rescueDays && values[at + broodAt + age]! < 1) age += 1;
+  while (age < broodDays && values[at + broodAt + age]! < 1) age += 1;
   return age;
 }

@@ -153,9 +153,9 @@ static double queen_day(double day, double *v, double share, double urge, stream
   else if (event == event_after) swarm_leaves(v, log(queen_afterSwarmShare / (1 - queen_afterSwarmShare)), s);
   else if (event == event_eggs) v[at_queenFrom] = day;
   int age = 0;
-  while (age <= chain_rescueDays && v[brood_at + age] < 1) age += 1;
+  while (age < brood_days && v[brood_at + age] < 1) age += 1;
   v[at_queen] = to == state_orphaned && age > chain_rescueDays ? state_none : to;
-  v[at_queenDays] = 0;
+  v[at_queenDays] = v[at_queen] == state_none ? fmax(0, age - chain_rescueDays) : 0;
   return weight;
 }
 
