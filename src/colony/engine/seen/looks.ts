@@ -106,6 +106,12 @@ function negativeBinomial(mean: number, shape: number, stream: Stream): number {
   return count;
 }
 
+/** Chance that a look at the whole nest finds eggs. */
+export function eggsFoundChance(c: EngineConstants, values: Float64Array, at: number): number {
+  const egg = stageThere(c.looks, lookedLike(values, at, 0, c.hatchAge));
+  return Math.exp(broodLogDensity(c.looks, { egg, larva: 0, sealed: 0 }, 'seen', null, 1));
+}
+
 function thereOf(c: EngineConstants, values: Float64Array, at: number): BroodThere {
   return {
     egg: stageThere(c.looks, lookedLike(values, at, 0, c.hatchAge)),

@@ -10,7 +10,7 @@ import type { Cloud } from '../../../numbers/particle-filter.ts';
 import { chainStates, reportedIndex, reportedStates, stateIndex } from '../../queen-chain/states.ts';
 import type { EngineConstants } from '../constants.ts';
 import { part, particleSize } from '../particle.ts';
-import { broodLooked, cellsLooked } from '../seen/looks.ts';
+import { cellsLooked, eggsFoundChance } from '../seen/looks.ts';
 import type { Ahead } from './ahead.ts';
 import { queenChancesOf } from './belief.ts';
 
@@ -88,7 +88,7 @@ export function gainOn(c: EngineConstants, cloud: Cloud): number {
     const at = particle * particleSize;
     const share = Math.exp(cloud.logShares[particle]!);
     const row = joint[reportedIndex[cloud.values[at + part.queen]!]!]!;
-    const eggs = Math.exp(broodLooked.density(c, cloud.values, at, eggsSeen));
+    const eggs = eggsFoundChance(c, cloud.values, at);
     // Cells hang on the state and the days in it alone, and few of these are different.
     const story = cloud.values[at + part.queen]! + chainStates.length * cloud.values[at + part.queenDays]!;
     const noCells = noCellsIn.get(story) ?? Math.exp(cellsLooked.density(c, cloud.values, at, noCellsSeen));
@@ -105,7 +105,6 @@ export function gainOn(c: EngineConstants, cloud: Cloud): number {
   }, 0);
 }
 
-const eggsSeen = { eggs: 'seen', youngest: null, share: 1 } as const;
 const noCellsSeen = { cells: { open: 0, sealed: 0, torn: 0, emerged: 0 }, share: 1 } as const;
 
 /** Chance that a queen who lays fertile eggs is there. */
