@@ -11,6 +11,8 @@ import { addDays, type Day } from '../numbers/day.ts';
 import { exactly, type Range } from '../numbers/range.ts';
 import { type Window, windowOf } from '../numbers/window.ts';
 import type { DayWeather } from '../weather/state.ts';
+import type { Advice } from './advice.ts';
+import { saying } from './cited.ts';
 import type { Facts } from './rule.ts';
 
 export const today: Day = '2014-05-16';
@@ -21,6 +23,27 @@ export function range(low: number, likely: number, high: number): Range {
 
 export function span(from: Day, to: Day = from): Window {
   return windowOf(from, to);
+}
+
+/** A visit that is due from today on; each test changes what it is about. */
+export function anAdvice(colony: string, given: Partial<Advice> = {}): Advice {
+  return {
+    rule: 'visit-due',
+    colony,
+    day: today,
+    verb: 'open',
+    act: 'open',
+    places: [],
+    window: span(today, '2014-05-20'),
+    say: saying('due.never-why'),
+    reasons: [],
+    chance: null,
+    wouldChange: [],
+    forbids: [],
+    cautions: [],
+    weight: 0.5,
+    ...given,
+  };
 }
 
 export function total(given: Range): Total {

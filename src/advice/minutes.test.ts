@@ -9,8 +9,7 @@ import { addDays } from '../numbers/day.ts';
 import { say } from '../words/text.ts';
 import type { Advice } from './advice.ts';
 import { advise } from './advise.ts';
-import { saying } from './cited.ts';
-import { aView, cellsOf, facts, foreseenLook, span, today, visit } from './for-tests.ts';
+import { anAdvice, aView, cellsOf, facts, foreseenLook, span, today, visit } from './for-tests.ts';
 import { type MinutesDay, planMinutes } from './minutes.ts';
 import { planRound } from './plan.ts';
 
@@ -127,32 +126,14 @@ test('A34 where the model has not spoken, rules alone make the plan', () => {
   );
 });
 
-const plain = (colony: string, given: Partial<Advice> = {}): Advice => ({
-  rule: 'visit-due',
-  colony,
-  day: today,
-  verb: 'open',
-  act: 'open',
-  places: [],
-  window: span(today, '2014-05-20'),
-  say: saying('due.never-why'),
-  reasons: [],
-  chance: null,
-  wouldChange: [],
-  forbids: [],
-  cautions: [],
-  weight: 0.5,
-  ...given,
-});
-
 function byRules(kept: readonly Advice[], minutes: number): MinutesDay {
   const views = [...new Set(kept.map(({ colony }) => colony))].map((colony) => hive(colony, null));
   return planMinutes(planRound(views, kept, today, book), views, minutes, book);
 }
 
 test('A41 the minutes go to the longest need; a long visit that does not fit gives way to a glance behind it', () => {
-  const glance = plain('hazel', { verb: 'glance', act: 'glance', weight: 0.3 });
-  const day = byRules([plain('alder', { weight: 0.9 }), plain('birch', { weight: 0.8 }), glance], 40);
+  const glance = anAdvice('hazel', { verb: 'glance', act: 'glance', weight: 0.3 });
+  const day = byRules([anAdvice('alder', { weight: 0.9 }), anAdvice('birch', { weight: 0.8 }), glance], 40);
   assert.deepEqual(brief(day), {
     stops: [
       ['alder', 'open', '', '', visitMinutes],
@@ -165,10 +146,10 @@ test('A41 the minutes go to the longest need; a long visit that does not fit giv
 });
 
 test('A41 a hive that is left shut is still fed; what is only ahead, or done by nobody, takes no minutes', () => {
-  const shut = plain('alder', { verb: 'leave shut', act: 'wait', weight: 0.93 });
-  const feed = plain('alder', { verb: 'no visit', act: 'feed', weight: 0.6 });
-  const ahead = plain('birch', { window: span('2014-05-18', '2014-05-20') });
-  const wait = plain('hazel', { verb: 'no visit', act: 'ask someone' });
+  const shut = anAdvice('alder', { verb: 'leave shut', act: 'wait', weight: 0.93 });
+  const feed = anAdvice('alder', { verb: 'no visit', act: 'feed', weight: 0.6 });
+  const ahead = anAdvice('birch', { window: span('2014-05-18', '2014-05-20') });
+  const wait = anAdvice('hazel', { verb: 'no visit', act: 'ask someone' });
   assert.deepEqual(brief(byRules([shut, feed, ahead, wait], 60)).stops, [
     ['alder', 'no visit', '', '', value(book, 'no-visit-minutes')],
   ]);
@@ -185,7 +166,7 @@ test('A41 never more than the minutes, nothing done twice', () => {
   fc.assert(
     fc.property(weights, fc.nat({ max: 200 }), (given, minutes) => {
       const kept = given.map(({ weight, verb }, index) =>
-        plain(`c${index}`, { weight, verb, act: verb === 'no visit' ? 'feed' : 'wait' }),
+        anAdvice(`c${index}`, { weight, verb, act: verb === 'no visit' ? 'feed' : 'wait' }),
       );
       const { stops, left, used } = byRules(kept, minutes);
       assert.ok(used <= minutes && used === stops.reduce((sum, each) => sum + each.minutes, 0));
@@ -200,8 +181,8 @@ test('A41 never more than the minutes, nothing done twice', () => {
 
 test('A34 a hive that another advice keeps shut is not glanced at for the model', () => {
   const view = hive('alder', { changesAct: 0.6, questions: [{ ask: 'room', chance: 0.5, places: [10] }] });
-  const glance = plain('alder', { rule: 'worth-a-look', verb: 'glance', act: 'glance', places: [10], weight: 0.25 });
-  const shut = plain('alder', { rule: 'queen-cells', verb: 'leave shut', act: 'wait', weight: 0.87 });
+  const glance = anAdvice('alder', { rule: 'worth-a-look', verb: 'glance', act: 'glance', places: [10], weight: 0.25 });
+  const shut = anAdvice('alder', { rule: 'queen-cells', verb: 'leave shut', act: 'wait', weight: 0.87 });
   const stopsWith = (kept: readonly Advice[]) => planMinutes(planRound([view], kept, today, book), [view], 60, book).stops;
   assert.equal(stopsWith([glance]).length, 1);
   assert.deepEqual(stopsWith([shut, glance]), []);

@@ -5,6 +5,7 @@
  */
 import { type HiveLook, planForMinutes } from '../colony/engine/look/plan-minutes.ts';
 import { lookConstants } from '../colony/engine/look/look-constants.ts';
+import { inLiftingOrder } from '../colony/engine/look/look-places.ts';
 import type { Look, Question } from '../colony/foreseen.ts';
 import type { ColonyView } from '../colony/view.ts';
 import { type FigureBook, value } from '../figures/book.ts';
@@ -38,8 +39,9 @@ export interface MinutesDay {
 export function planMinutes(stops: readonly Stop[], views: readonly ColonyView[], minutes: number, book: FigureBook): MinutesDay {
   const duties = new Map(stops.flatMap((stop) => dutyOf(stop, book) ?? []).map((duty) => [duty.colony, duty]));
   const wanted = new Map(stops.map((stop) => [stop.colony, wantedOf(stop)]));
+  const viewOf = new Map(views.map((view) => [view.colony, view]));
   const looks = stops.flatMap(({ colony }) => {
-    const view = views.find((one) => one.colony === colony);
+    const view = viewOf.get(colony);
     return view === undefined ? [] : (hiveLook(view, wanted.get(colony) ?? null, book) ?? []);
   });
   const plan = planForMinutes([...duties.values()], looks, minutes, lookConstants(book));
@@ -57,10 +59,7 @@ export function planMinutes(stops: readonly Stop[], views: readonly ColonyView[]
         verb: verbOf(look ?? due),
         says: says.flatMap((advice) => (advice === null ? [] : [advice.say])),
         asks: all ? [] : asks,
-        places: lifted(
-          places,
-          views.find((view) => view.colony === colony),
-        ),
+        places: inLiftingOrder(places, viewOf.get(colony)?.entrance ?? 'first'),
         minutes: takes,
       };
     }),
@@ -136,10 +135,4 @@ function anything({ questions, changesAct, harms }: Look): HiveLook['look'] {
 
 function verbOf(advice: Advice | null): MinutesStop['verb'] {
   return advice === null || advice.verb === 'leave shut' ? 'no visit' : advice.verb;
-}
-
-/** Bars of several questions in one order, from the far end of the nest inwards. */
-function lifted(places: readonly number[], view: ColonyView | undefined): readonly number[] {
-  const far = view?.entrance === 'last' ? 1 : -1;
-  return [...places].sort((a, b) => far * (a - b));
 }

@@ -4,31 +4,9 @@ import { test } from 'node:test';
 import { printedBook } from '../figures/book.ts';
 import { openingText } from '../words/opening-text.ts';
 import { plainManner } from '../words/say.ts';
-import type { Advice } from './advice.ts';
-import { saying } from './cited.ts';
-import { span, today, weatherOf } from './for-tests.ts';
+import { anAdvice, span, today, weatherOf } from './for-tests.ts';
 import { planRound } from './plan.ts';
 import { suitsOpening, temperatureAt } from './suits-opening.ts';
-
-function advice(colony: string, given: Partial<Advice> = {}): Advice {
-  return {
-    rule: 'visit-due',
-    colony,
-    day: today,
-    verb: 'open',
-    act: 'open',
-    places: [],
-    window: span(today, '2014-05-20'),
-    say: saying('due.never-why'),
-    reasons: [],
-    chance: null,
-    wouldChange: [],
-    forbids: [],
-    cautions: [],
-    weight: 0.5,
-    ...given,
-  };
-}
 
 const yard = ['alder', 'birch', 'hazel', 'linden', 'rowan', 'willow'].map((colony) => ({ colony }));
 
@@ -36,11 +14,11 @@ test('A40 the longest need comes first, what is ahead after it, then what is lef
   const round = planRound(
     yard,
     [
-      advice('alder'),
-      advice('birch', { window: span('2014-05-09', today) }),
-      advice('hazel', { verb: 'leave shut', act: 'wait', weight: 0.93, window: span(today, '2014-06-02') }),
-      advice('linden', { window: span('2014-05-18', '2014-05-20'), weight: 0.9 }),
-      advice('rowan', { rule: 'stop-sign', act: 'call the authority', verb: 'leave shut', weight: 1 }),
+      anAdvice('alder'),
+      anAdvice('birch', { window: span('2014-05-09', today) }),
+      anAdvice('hazel', { verb: 'leave shut', act: 'wait', weight: 0.93, window: span(today, '2014-06-02') }),
+      anAdvice('linden', { window: span('2014-05-18', '2014-05-20'), weight: 0.9 }),
+      anAdvice('rowan', { rule: 'stop-sign', act: 'call the authority', verb: 'leave shut', weight: 1 }),
     ],
     today,
     printedBook,
@@ -59,8 +37,8 @@ test('A40 the longest need comes first, what is ahead after it, then what is lef
 });
 
 test('A40 a colony that is fed without opening while it is left shut keeps both: the food first, the verb leave shut', () => {
-  const shut = advice('alder', { verb: 'leave shut', act: 'wait', weight: 0.93, window: span(today, '2014-06-02') });
-  const feed = advice('alder', { verb: 'no visit', act: 'feed', weight: 0.97 });
+  const shut = anAdvice('alder', { verb: 'leave shut', act: 'wait', weight: 0.93, window: span(today, '2014-06-02') });
+  const feed = anAdvice('alder', { verb: 'no visit', act: 'feed', weight: 0.97 });
   const [stop] = planRound([{ colony: 'alder' }], [shut, feed], today, printedBook);
   assert.deepEqual([stop?.verb, stop?.first, stop?.more, stop?.turnsUp], ['leave shut', feed, [shut], '2014-06-03']);
 });

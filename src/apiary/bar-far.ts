@@ -3,7 +3,7 @@
  * when the visit begins and kept with it, so that nothing seen can change it and no model has to run. Of bars whose
  * contents are only guessed, and at a first visit, nothing is foreseen.
  */
-import { patternLogDensity } from '../colony/engine/surprise/bar-pattern.ts';
+import { movedFitOf } from '../colony/engine/surprise/bar-pattern.ts';
 import { barRead, type BarSeen, barSeenOf } from '../colony/engine/surprise/bar-seen.ts';
 import { barSurprise, fartherPart, leastOfMany } from '../colony/engine/surprise/bar-surprise.ts';
 import { surpriseConstants } from '../colony/engine/surprise/surprise-constants.ts';
@@ -62,8 +62,6 @@ export function farBar(
   const surprise = { ...constants, leastSd: leastOfMany(numbersOfBar, constants.leastSd) };
   // The order of the combs is asked only where something is off: it takes longer than all the rest.
   if (barSurprise(bar, days, surprise) === null) return null;
-  const { outliers } = surprise;
-  const movedFit = seen.length < 2 ? null : patternLogDensity(seen, true, outliers) - patternLogDensity(seen, false, outliers);
-  const found = barSurprise(bar, days, surprise, movedFit);
+  const found = barSurprise(bar, days, surprise, movedFitOf(seen, surprise.outliers));
   return found === null ? null : { part: fartherPart(bar), surprise: found };
 }

@@ -7,7 +7,6 @@ import type { Picture } from '../apiary.ts';
 import type { AdviceIssuedBody } from '../colony/kind-advice-issued.ts';
 import { type CountForecast, type Foreseen, type ForecastMethod, forecastMethods } from '../colony/foreseen.ts';
 import type { ForecastIssuedBody } from '../colony/kind-forecast-issued.ts';
-import { recordQuantities } from '../colony/record.ts';
 import type { ColonyState } from '../colony/state.ts';
 import { viewOf } from '../colony/view-of.ts';
 import type { TotalName } from '../colony/view.ts';
@@ -62,10 +61,9 @@ export function forecastIssued(
   return { colony, engine: plainEngine, digest, values };
 }
 
-/** One value for each thing that is scored, day and way; `what` names thing and way. */
+/** One value for each thing, day and way; `what` names thing and way. */
 function valuesOf({ forecasts }: Foreseen): ForecastIssuedBody['values'] {
-  const scored = forecasts.filter(({ what }) => (recordQuantities as readonly string[]).includes(what));
-  return scored.flatMap(({ what, day, ranges }) =>
+  return forecasts.flatMap(({ what, day, ranges }) =>
     forecastMethods.flatMap((method) => {
       const range = ranges[method];
       return range === null ? [] : [{ what: issuedName(what, method), day, ...written(range) }];

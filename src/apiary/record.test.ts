@@ -4,6 +4,7 @@ import { test } from 'node:test';
 import { engineName } from '../colony/engine/tell/tell.ts';
 import { madeUpForeseen } from '../colony/foreseen.contract.ts';
 import { type CountForecast, forecastMethods } from '../colony/foreseen.ts';
+import { recordQuantities } from '../colony/record.ts';
 import { type SampleYard, sampleYard } from '../colony/for-tests.ts';
 import { addDays, type Day } from '../numbers/day.ts';
 import type { Range } from '../numbers/range.ts';
@@ -116,6 +117,5 @@ test('E122 what is issued is what the model told of that day, by each way that s
   );
   assert.equal(body.engine, foreseen.engine);
   assert.equal(forecastIssued(apiary, colony, addDays(foreseen.day, 1), 'digest', foreseen).engine, 'plain 1');
-  for (const what of ['bees', 'sealed', 'open', 'honeyKg'] as const)
-    for (const method of forecastMethods) assert.ok(issuedName(what, method).length <= 40);
+  for (const what of recordQuantities) for (const method of forecastMethods) assert.ok(issuedName(what, method).length <= 40);
 });

@@ -8,6 +8,7 @@ import type { Day } from '../numbers/day.ts';
 import type { Range } from '../numbers/range.ts';
 import type { Window } from '../numbers/window.ts';
 import type { QueenState } from './queen-state.ts';
+import type { RecordQuantity } from './record.ts';
 
 export interface Foreseen {
   /** Names the model and its version, as forecasts that were issued carry it. */
@@ -36,7 +37,7 @@ export const forecastMethods = ['engine', 'challenger', 'blend', 'last time'] as
 export type ForecastMethod = (typeof forecastMethods)[number];
 
 export interface CountForecast {
-  readonly what: 'bees' | 'sealed' | 'open' | 'honeyKg';
+  readonly what: RecordQuantity;
   readonly day: Day;
   /** Null where a way has nothing to go by: the challenger knows bees and sealed brood, "last time" needs a last time. */
   readonly ranges: Readonly<Record<ForecastMethod, Range | null>>;

@@ -69,7 +69,7 @@ const telling = [
     'Particles that stand for one colony',
     ['visits', 'particles', 'all colonies'],
     [300, 500, 2000],
-    'the score and the ranges of made-up colonies are as good as with a thousand; a yard of two years is read in half the time',
+    'the ranges of made-up colonies hold with it; a yard of two years is read in half the time that a thousand take',
   ),
   choice(
     'engine-particles-first',

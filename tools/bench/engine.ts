@@ -13,11 +13,12 @@ import { foreseeColony } from '../../src/apiary/foresee.ts';
 import { ageAdults, ageBrood } from '../../src/colony/engine/ageing.ts';
 import { engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
 import { adultsAt, broodAt, part, particleSize } from '../../src/colony/engine/particle.ts';
-import { beginColony, crowdOf, engineSetup, goOn, meet } from '../../src/colony/engine/run.ts';
+import { beginColony, crowdOf, engineSetup, meet } from '../../src/colony/engine/run.ts';
 import { thinned } from '../../src/colony/engine/thin.ts';
 import { printedBook } from '../../src/figures/book.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import { dayNumber } from '../../src/numbers/day.ts';
+import { goOn } from '../../src/numbers/particle-filter.ts';
 import { yardFromScratch } from './yard.ts';
 
 const constants = engineConstants(printedBook, { ...unknownGround, latitude: 41, comb: { built: 40_000, most: 80_000 } });

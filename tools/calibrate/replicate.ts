@@ -4,9 +4,9 @@
  */
 import { colonyModel } from '../../src/colony/engine/model.ts';
 import { adultsOfParticle, type Part, part } from '../../src/colony/engine/particle.ts';
-import { beginColony, type Crowd, crowdOf, engineSetup, goOn, meet } from '../../src/colony/engine/run.ts';
+import { beginColony, type Crowd, crowdOf, engineSetup, meet } from '../../src/colony/engine/run.ts';
 import { printedBook } from '../../src/figures/book.ts';
-import { type Cloud, foresee } from '../../src/numbers/particle-filter.ts';
+import { type Cloud, foresee, goOn } from '../../src/numbers/particle-filter.ts';
 import { newStream, nextUnit } from '../../src/numbers/streams.ts';
 import { filterConstants, type Plan, tell } from './truth.ts';
 

@@ -5,13 +5,14 @@
  */
 import { engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
 import type { Happening } from '../../src/colony/engine/happening.ts';
-import { beginColony, engineSetup, goOn, meet, type Seen } from '../../src/colony/engine/run.ts';
+import { beginColony, engineSetup, meet, type Seen } from '../../src/colony/engine/run.ts';
 import { type BarPart, barPartOf, type BarSeen } from '../../src/colony/engine/surprise/bar-seen.ts';
 import { surpriseConstants } from '../../src/colony/engine/surprise/surprise-constants.ts';
 import { plainContext, surprisesOf } from '../../src/colony/engine/surprise/surprises-of.ts';
 import type { Cause, Surprise } from '../../src/colony/foreseen.ts';
 import { printedBook } from '../../src/figures/book.ts';
 import { addDays, type Day, dayNumber } from '../../src/numbers/day.ts';
+import { goOn } from '../../src/numbers/particle-filter.ts';
 import { wintering } from '../world/acts.ts';
 import { type Chance, chanceOf } from '../world/chance.ts';
 import { combBrood, combFood, roomOf, workersAged } from '../world/comb.ts';

@@ -7,10 +7,10 @@ import { type ChoiceConstants, choiceConstants, opensToday, reasonsToOpen } from
 import { type EngineConstants, engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
 import type { Happening } from '../../src/colony/engine/happening.ts';
 import { part, particleSize } from '../../src/colony/engine/particle.ts';
-import { type Crowd, crowdOf, engineSetup, goOn, type Left, meet, type Seen } from '../../src/colony/engine/run.ts';
+import { type Crowd, crowdOf, engineSetup, type Left, meet, type Seen } from '../../src/colony/engine/run.ts';
 import { printedBook, value } from '../../src/figures/book.ts';
 import { dayNumber } from '../../src/numbers/day.ts';
-import { begin, type Cloud } from '../../src/numbers/particle-filter.ts';
+import { begin, type Cloud, goOn } from '../../src/numbers/particle-filter.ts';
 import { type Act, firstDay, relieved } from './hive.ts';
 import type { Chooser, Policy } from './policies.ts';
 import type { Opening } from './reader.ts';

@@ -8,7 +8,7 @@ import { figures } from '../../figures/list.ts';
 import { canonicalText, hashOfText } from '../../journal/canonical.ts';
 import type { Id } from '../../journal/entry.ts';
 import { type Day, dayFromNumber, dayNumber } from '../../numbers/day.ts';
-import type { Cloud } from '../../numbers/particle-filter.ts';
+import { type Cloud, goOn } from '../../numbers/particle-filter.ts';
 import type { Issue } from '../../numbers/result.ts';
 import type { DayBelief, Foreseen, Look, Surprise } from '../foreseen.ts';
 import type { ColonyState } from '../state.ts';
@@ -22,7 +22,6 @@ import {
   crowdOf,
   engineSetup,
   type EngineSetup,
-  goOn,
   keep,
   type Kept,
   type Left,

@@ -13,8 +13,6 @@ import type { Seens } from './seen/list.ts';
 import { stirred } from './stir-colony.ts';
 import { thinned } from './thin.ts';
 
-export { goOn };
-
 export type EngineSetup = Setup<EngineConstants, Seens>;
 export type Seen = { readonly [K in keyof Seens]?: Seens[K] };
 

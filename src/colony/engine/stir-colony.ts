@@ -63,12 +63,13 @@ export function stirred(
   groupsOf(values, brood).forEach(({ members, breeds }, group) => {
     const wholes = breeds ? [...all, ...brood] : all;
     const width = plain.length + wholes.length + eyes.length;
-    // A covariance of so many numbers wants a few times as many particles.
-    const enough = 2 * 2 * width;
-    if (members.length <= 2 * width) return;
+    // A covariance of so many numbers wants a few times as many particles; a group of fewer is let be.
+    const fewest = 2 * width;
+    if (members.length <= fewest) return;
     const rows = rowsOf(wholes, values, members, width);
     const { told, weighed } = tellers(from, before[group]!.members);
-    const lacks = Math.max(0, 1 - weighed / enough);
+    // With twice as many again nothing lacks.
+    const lacks = Math.max(0, 1 - weighed / (2 * fewest));
     const lent = lacks > 0 ? { covariance: withinGroups(wholes, from.values, before, breeds, width), share: lacks } : null;
     const how = { kept, times: varianceOfOneMore(weighed, told), ...(lent === null ? {} : { lent }) };
     stir(rows, width, how, newStream(seed, purpose, group + 2 * reportedStates.length * time, cloud.day));

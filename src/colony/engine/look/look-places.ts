@@ -17,8 +17,18 @@ export interface LookNest {
 /** Places in the order of lifting. */
 export function placesFor(ask: Question, nest: LookNest, look: LookConstants): readonly number[] {
   const combs = nest.bars.filter(({ kind, shares }) => kind === 'comb' && shares !== null);
-  const far = nest.entrance === 'last' ? 1 : -1;
-  return [...choose[ask](combs, look, far)].sort((a, b) => far * (a - b));
+  const far = farEnd(nest.entrance);
+  return inLiftingOrder(choose[ask](combs, look, far), nest.entrance);
+}
+
+/** From the far end of the nest inwards. */
+export function inLiftingOrder(places: readonly number[], entrance: LookNest['entrance']): readonly number[] {
+  return [...places].sort((a, b) => farEnd(entrance) * (a - b));
+}
+
+/** Whether places grow or fall on the way from the far end. */
+function farEnd(entrance: LookNest['entrance']): 1 | -1 {
+  return entrance === 'last' ? 1 : -1;
 }
 
 type Choose = (combs: readonly BarView[], look: LookConstants, far: 1 | -1) => readonly number[];

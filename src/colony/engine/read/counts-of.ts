@@ -77,11 +77,7 @@ function amountOf(records: RecordBook, places: readonly Place[], what: AmountNam
   if (found.length === 0) return null;
   const share = shareOpened(
     read.map((range) => range !== null),
-    places.map(
-      ({ expected }) =>
-        () =>
-          expected()?.[what] ?? null,
-    ),
+    () => places.map(({ expected }) => expected()?.[what] ?? null),
   );
   return share < value(records.book, 'engine-least-share') ? null : counted(found, share, hand);
 }
@@ -93,10 +89,11 @@ function counted(parts: readonly Range[], share: number, hand: 0 | 1): Count {
   return { count: likely, hand, ...(share < 1 ? { share } : {}), ...(rounding > 0 ? { rounding } : {}) };
 }
 
-/** Of what was to be expected of all combs, the part on those that were read; combs of which nothing is known count as the mean. */
-export function shareOpened(opened: readonly boolean[], expectedOf: readonly (() => number | null)[]): number {
+/** Of what was to be expected of all combs, the part on those that were read; combs of which nothing is known count as the mean.
+ * What was expected is worked out only where some were left shut. */
+export function shareOpened(opened: readonly boolean[], expectedOf: () => readonly (number | null)[]): number {
   if (opened.every(Boolean)) return 1;
-  const expected = expectedOf.map((one) => one());
+  const expected = expectedOf();
   const known = expected.flatMap((one) => one ?? []);
   const sum = known.reduce((a, b) => a + b, 0);
   const mean = sum > 0 ? sum / known.length : 1;
@@ -128,11 +125,7 @@ function beesOf(records: RecordBook, visit: Visit, places: readonly Place[], han
       ? Math.min(1, withBees / bars)
       : shareOpened(
           covered.map((one) => one !== null),
-          places.map(
-            ({ expected }) =>
-              () =>
-                expected()?.bees ?? null,
-          ),
+          () => places.map(({ expected }) => expected()?.bees ?? null),
         );
   if (share < value(records.book, 'engine-least-share')) return null;
   const full = read.length >= barsBefore(records, visit) && read.every((one) => one === 1);

@@ -23,13 +23,7 @@ export function partOfNest(records: RecordBook, day: Day, combs: readonly Id[]):
   const went = all.map((comb) => combs.includes(comb));
   const readings = all.map((comb) => lastReading(records, comb, day));
   const held = readings.map((reading) => (reading === null ? null : amountsExpected(records, trough, reading, day)));
-  const share = (of: readonly (number | null)[]): number =>
-    went.includes(true)
-      ? shareOpened(
-          went,
-          of.map((one) => () => one),
-        )
-      : 0;
+  const share = (of: readonly (number | null)[]): number => (went.includes(true) ? shareOpened(went, () => of) : 0);
   return {
     bees: share(held.map((one) => one?.bees ?? null)),
     brood: share(held.map((one) => (one === null || one.sealed === null || one.open === null ? null : one.sealed + one.open))),

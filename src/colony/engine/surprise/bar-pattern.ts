@@ -27,6 +27,11 @@ export function patternLogDensity(bars: readonly BarSeen[], moved: boolean, outl
   return logSum(logs) - Math.log(logs.length);
 }
 
+/** How much better moved combs explain the bars together; null where there is no other comb to change places with. */
+export function movedFitOf(bars: readonly BarSeen[], outliers: number): number | null {
+  return bars.length < 2 ? null : patternLogDensity(bars, true, outliers) - patternLogDensity(bars, false, outliers);
+}
+
 /** For each bar the place in the list from which its comb came; −1 for a comb of which nothing was known. */
 function movedOrders(count: number): readonly (readonly number[])[] {
   const still = Array.from({ length: count }, (_, i) => i);

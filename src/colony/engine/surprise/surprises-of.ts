@@ -7,7 +7,7 @@ import { normalBelow, normalQuantile } from '../../../numbers/normal.ts';
 import type { Cloud } from '../../../numbers/particle-filter.ts';
 import type { Surprise } from '../../foreseen.ts';
 import type { EngineSetup, Seen } from '../run.ts';
-import { patternLogDensity } from './bar-pattern.ts';
+import { movedFitOf } from './bar-pattern.ts';
 import type { BarSeen } from './bar-seen.ts';
 import { barSurprise, barZ } from './bar-surprise.ts';
 import type { Given } from './cause.ts';
@@ -64,17 +64,13 @@ function oddBars(
   surprise: Given['surprise'],
 ): readonly { readonly size: number; readonly surprise: Surprise }[] {
   const read = bars.flatMap(({ brood, food }) => [brood, food]).filter((part) => part.read !== null).length;
-  const movedFit = bars.length < 2 ? null : movedFitOf(bars, surprise);
+  const movedFit = movedFitOf(bars, surprise.outliers);
   return bars.flatMap((bar) => {
     const found = barSurprise(bar, sinceDays, surprise, movedFit);
     if (found === null) return [];
     const size = farthestOf(read, Math.max(Math.abs(barZ(bar.brood)), Math.abs(barZ(bar.food))));
     return size < surprise.leastSd ? [] : [{ size, surprise: found }];
   });
-}
-
-function movedFitOf(bars: readonly BarSeen[], { outliers }: Given['surprise']): number {
-  return patternLogDensity(bars, true, outliers) - patternLogDensity(bars, false, outliers);
 }
 
 /** As unlikely as so many standard deviations, of the farthest of n, either way. */

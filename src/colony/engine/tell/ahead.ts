@@ -5,13 +5,13 @@
  */
 import { type Chance, type Coming, type DayBelief, type Sign } from '../../foreseen.ts';
 import { dayFromNumber } from '../../../numbers/day.ts';
-import type { Cloud } from '../../../numbers/particle-filter.ts';
+import { type Cloud, goOn } from '../../../numbers/particle-filter.ts';
 import { chainStates, stateIndex } from '../../queen-chain/states.ts';
 import type { EngineConstants } from '../constants.ts';
 import { eggsOn, shareOn } from '../laying.ts';
 import { adultsOfParticle, part, particleSize } from '../particle.ts';
 import { freeCells } from '../room.ts';
-import { type EngineSetup, goOn } from '../run.ts';
+import type { EngineSetup } from '../run.ts';
 import { onlyOf, thinned } from '../thin.ts';
 import { beliefOn } from './belief.ts';
 import { tails } from './told-range.ts';

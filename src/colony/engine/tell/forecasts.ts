@@ -7,6 +7,7 @@ import { type FigureBook, value } from '../../../figures/book.ts';
 import { dayFromNumber } from '../../../numbers/day.ts';
 import { foresee } from '../../../numbers/particle-filter.ts';
 import type { Range } from '../../../numbers/range.ts';
+import { type RecordQuantity, recordQuantities } from '../../record.ts';
 import { challengerBegins, challengerForesees, challengerNumbers, challengerOn, challengerSees } from '../challenger.ts';
 import { blend, drawnForesight, type Foresight, normalForesight, quantile } from '../foresight.ts';
 import type { EngineSetup, Visited } from '../run.ts';
@@ -14,8 +15,6 @@ import type { Ahead } from './ahead.ts';
 import { tails } from './told-range.ts';
 
 const rivals = { bees: 'adults', sealed: 'capped' } as const;
-const counted = ['bees', 'sealed', 'open', 'honeyKg'] as const;
-type Counted = (typeof counted)[number];
 
 export function forecastsOf(
   setup: EngineSetup,
@@ -26,7 +25,7 @@ export function forecastsOf(
   seed: number,
 ): readonly CountForecast[] {
   return daysAhead.flatMap((ahead) =>
-    counted.map((what) => {
+    recordQuantities.map((what) => {
       const cloud = clouds[ahead]!;
       const drawn = foresee(setup, cloud, what, 1, seed);
       const engine = drawnForesight(drawn.values, drawn.shares);
@@ -60,7 +59,7 @@ function challengerFor(visits: readonly Visited[], what: 'bees' | 'sealed', day:
 const monthDays = 30;
 
 /** The last whole count, wider with every day; only for what the challenger knows is it known how fast. */
-function lastTime(visits: readonly Visited[], what: Counted, day: number, book: FigureBook): Foresight | null {
+function lastTime(visits: readonly Visited[], what: RecordQuantity, day: number, book: FigureBook): Foresight | null {
   const last = wholeCounts(visits, what).at(-1);
   if (last === undefined) return null;
   const kind = what === 'bees' ? 'adults' : 'capped';
@@ -70,7 +69,10 @@ function lastTime(visits: readonly Visited[], what: Counted, day: number, book: 
 }
 
 /** Counts of all combs by whoever reads most; what part of them held says nothing here. */
-function wholeCounts(visits: readonly Visited[], what: Counted): readonly { readonly day: number; readonly count: number }[] {
+function wholeCounts(
+  visits: readonly Visited[],
+  what: RecordQuantity,
+): readonly { readonly day: number; readonly count: number }[] {
   return visits.flatMap(({ day, seen }) => {
     const count = seen[what];
     return count === undefined || count.count <= 0 || (count.share ?? 1) < 1 || count.hand === 1

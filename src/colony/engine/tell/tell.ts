@@ -5,7 +5,8 @@
 import type { DayBelief, Foreseen, Look, Surprise } from '../../foreseen.ts';
 import { type FigureBook, value } from '../../../figures/book.ts';
 import type { Id } from '../../../journal/entry.ts';
-import { type EngineSetup, goOn, type Left, type Visited } from '../run.ts';
+import { goOn } from '../../../numbers/particle-filter.ts';
+import type { EngineSetup, Left, Visited } from '../run.ts';
 import { agesOf, turning, turnoverOf } from './ages.ts';
 import { type Ahead, comingOf, fewer, furtherOn, liveOn } from './ahead.ts';
 import { beliefOn } from './belief.ts';

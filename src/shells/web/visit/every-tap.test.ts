@@ -11,13 +11,11 @@ import type { BarView } from '../../../colony/view.ts';
 import { envelopeSchema, type Entry, type Id } from '../../../journal/entry.ts';
 import { plainManner } from '../../../words/say.ts';
 import { asDraft, beginDraft, type Draft } from './draft.ts';
+import { beginningOf, stamp, uuid } from './for-tests.ts';
 import type { Expected } from './ports.ts';
 import { closingSentence, notOpened } from './sentence.ts';
 import { createSession, type SessionPorts } from './session.ts';
 import { tap, type Tap } from './tap.ts';
-
-const uuid = (n: number): Id => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
-const stamp = { noted: '2014-05-16T18:05:00Z', at: '2014-05-16T14:05' };
 
 /** As large as what is told of a bar can be. */
 const drawn: BarView = {
@@ -131,22 +129,7 @@ const thumbs: fc.Arbitrary<Thumb> = fc.oneof(
 );
 
 function begun(): Draft {
-  return beginDraft({
-    visit: uuid(1),
-    entry: uuid(2),
-    yard: uuid(3),
-    by: uuid(4),
-    colony: uuid(5),
-    hive: uuid(6),
-    began: stamp.at,
-    visitKind: 'usual',
-    order: 'from the follower',
-    bay: { from: 1, to: 5, follower: 'last' },
-    hiveBars: 8,
-    brushed: null,
-    combs: [],
-    foretold,
-  });
+  return beginDraft(beginningOf({ brushed: null, foretold }));
 }
 
 const run = (row: readonly Thumb[]) =>

@@ -3,37 +3,21 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { FarBar } from '../../../apiary/bar-far.ts';
 import { asDraft, beginDraft, type Draft } from './draft.ts';
+import { beginningOf, stamp, uuid } from './for-tests.ts';
 import { nothingExpected } from './ports.ts';
 import { tap } from './tap.ts';
 
-const uuid = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
 const far: FarBar = {
   part: 'brood',
   surprise: { what: 'bar', place: 3, expected: null, seen: 0, z: -4, because: [{ cause: 'just chance', chance: 1 }] },
 };
 
 function begun(): Draft {
-  return beginDraft({
-    visit: uuid(1),
-    entry: uuid(2),
-    yard: uuid(3),
-    by: uuid(4),
-    colony: uuid(5),
-    hive: uuid(6),
-    began: '2014-05-16T14:05',
-    visitKind: 'usual',
-    order: 'from the follower',
-    bay: { from: 1, to: 3, follower: 'last' },
-    hiveBars: 8,
-    brushed: false,
-    combs: [],
-    foretold: { days: 3, bars: [] },
-  });
+  return beginDraft(beginningOf({ bay: { from: 1, to: 3, follower: 'last' }, foretold: { days: 3, bars: [] } }));
 }
 
 function down(draft: Draft, next: number, lies: FarBar | null): Draft {
   const read = tap(draft, { kind: 'class', combClass: 'food' });
-  const stamp = { noted: '2014-05-16T18:05:00Z', at: '2014-05-16T14:05' };
   const entry = read.bar?.entry ?? '';
   const given = { entry, next: uuid(next), noteId: uuid(next + 100), stamp, words: {}, expected: nothingExpected };
   return tap(read, { kind: 'down', ...given, far: lies });

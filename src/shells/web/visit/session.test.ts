@@ -3,29 +3,13 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import type { Entry } from '../../../journal/entry.ts';
 import type { Issue } from '../../../numbers/result.ts';
-import { asDraft, type Beginning } from './draft.ts';
+import { asDraft } from './draft.ts';
+import { beginningOf, stamp, uuid } from './for-tests.ts';
 import { nothingExpected } from './ports.ts';
 import { createSession, type Session, type SessionPorts } from './session.ts';
 import type { Tap } from './tap.ts';
 
-const uuid = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
-const stamp = { noted: '2014-05-16T18:05:00Z', at: '2014-05-16T14:05' };
-const beginning: Beginning = {
-  visit: uuid(1),
-  entry: uuid(2),
-  yard: uuid(3),
-  by: uuid(4),
-  colony: uuid(5),
-  hive: uuid(6),
-  began: stamp.at,
-  visitKind: 'usual',
-  order: 'from the follower',
-  bay: { from: 1, to: 3, follower: 'last' },
-  hiveBars: 8,
-  brushed: false,
-  combs: [],
-  foretold: null,
-};
+const beginning = beginningOf({ bay: { from: 1, to: 3, follower: 'last' } });
 const brood: Tap = { kind: 'class', combClass: 'brood' };
 const down: Tap = {
   kind: 'down',

@@ -6,36 +6,20 @@ import { visitSchema } from '../../../colony/visit.ts';
 import { envelopeSchema } from '../../../journal/entry.ts';
 import { plainManner } from '../../../words/say.ts';
 import { beginDraft, type Beginning, type Draft, placesToRead } from './draft.ts';
+import { beginningOf, stamp, uuid } from './for-tests.ts';
 import { nothingExpected } from './ports.ts';
 import { closingSentence, notOpened } from './sentence.ts';
 import { downRefused, tap, type Tap } from './tap.ts';
 
-let last = 0;
+/** After those of the beginning. */
+let last = 6;
 function id(): string {
   last += 1;
-  return `00000000-0000-7000-8000-${String(last).padStart(12, '0')}`;
+  return uuid(last);
 }
 
-const stamp = { noted: '2014-05-16T18:05:00Z', at: '2014-05-16T14:05' };
-
 function begin(change: Partial<Beginning> = {}): Draft {
-  return beginDraft({
-    visit: id(),
-    entry: id(),
-    yard: id(),
-    by: id(),
-    colony: id(),
-    hive: id(),
-    began: stamp.at,
-    visitKind: 'usual',
-    order: 'from the follower',
-    bay: { from: 1, to: 5, follower: 'last' },
-    hiveBars: 8,
-    brushed: false,
-    combs: [1, 2, 3, 4],
-    foretold: null,
-    ...change,
-  });
+  return beginDraft(beginningOf({ combs: [1, 2, 3, 4], ...change }));
 }
 
 function down(draft: Draft): Draft {
