@@ -20,7 +20,7 @@ export function ClosingConfirm({ draft, trouble }: { readonly draft: Draft; read
             <button type="button" onClick={() => toPhase('colony')}>
               {t('visiting.previous')}
             </button>
-            <button type="button" className="visit-go" onClick={() => close(draft)}>
+            <button type="button" className="visit-go" onClick={close}>
               {t('visiting.close')}
             </button>
           </>

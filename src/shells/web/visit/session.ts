@@ -25,7 +25,8 @@ export interface Session {
   readonly state: () => SessionState;
   readonly subscribe: (listener: () => void) => () => void;
   readonly begin: (beginning: Beginning) => Promise<void>;
-  readonly tap: (by: Tap) => Promise<void>;
+  /** A tap that reads the draft is asked in its turn, when every tap before it is in; null is no tap. */
+  readonly tap: (by: Tap | ((draft: Draft) => Tap | null)) => Promise<void>;
   /** Tries again to bring waiting entries into the journal. */
   readonly again: () => Promise<void>;
   readonly discard: () => Promise<void>;
@@ -98,7 +99,7 @@ export function createSession(ports: SessionPorts, key: string): Session {
     tap: (by) =>
       inTurn(async () => {
         if (state.phase !== 'open') return;
-        const draft = tap(state.draft, by);
+        const draft = tapped(state.draft, by);
         if (draft === state.draft || !(await keep(draft))) return;
         show({ ...state, draft, trouble: state.trouble?.kind === 'draft not kept' ? null : state.trouble });
         if (draft.outbox.length > 0) await flush();
@@ -110,6 +111,11 @@ export function createSession(ports: SessionPorts, key: string): Session {
         show({ phase: 'none' });
       }),
   };
+}
+
+function tapped(draft: Draft, by: Parameters<Session['tap']>[0]): Draft {
+  const meant = typeof by === 'function' ? by(draft) : by;
+  return meant === null ? draft : tap(draft, meant);
 }
 
 /** One thing after the other: a tap never overtakes the one before it. */

@@ -1,7 +1,8 @@
 /** How long the smoker burns: started by a tap, counted from a moment in the draft, so that a reload does not stop it. */
 import { useEffect, useState } from 'react';
 import { useText } from '../frame/manner.tsx';
-import { smokeMinutes, useHand } from './use-session.ts';
+import { smokeMinutes } from './hand.ts';
+import { useHand } from './use-session.ts';
 
 const lookEveryMs = 10_000;
 
