@@ -48,6 +48,11 @@ test('E162 what was not read is not far off, and an eighth more or less is none'
   for (const by of [-1, 1]) assert.equal(farBar(told, 4, [reading(4, 6 + by)], []), null);
 });
 
+test('E166 a bar that was filled in as expected is no reading of its own', () => {
+  const said = { ...reading(4, 0), method: 'as expected' } as Reading;
+  assert.equal(farBar(told, 4, [said], []), null);
+});
+
 test('E163 nothing is foreseen on a first visit, of a bar never read, of a bare one, or of one that is only guessed', () => {
   assert.deepEqual(barsForetold(view(nest, []), []).bars, []);
   const odd = [

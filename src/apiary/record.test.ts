@@ -74,6 +74,24 @@ test('E120 a forecast meets the first whole count of its days, and is read betwe
   assert.equal(recordOf(apiaryOf(yard), colony, 2013).scores.find((one) => one.horizonDays === 7)?.n, 0);
 });
 
+test('E166 a count that was filled in as expected meets no forecast', () => {
+  const { yard, hive, colony } = yardOf();
+  const comb = { brood: 4, food: 2 };
+  yard.visit(issuedOn, colony, hive, { 1: comb, 2: comb });
+  const values = ['engine', 'last time'].map((method) => ({
+    what: issuedName('sealed', method as 'engine'),
+    day: addDays(issuedOn, 7),
+    ...wide,
+  }));
+  yard.add('forecast-issued', issuedOn, { colony, engine: engineName, digest: 'none', values });
+  const met = (): number =>
+    recordOf(apiaryOf(yard), colony, null).scores.find((one) => one.what === 'sealed' && one.horizonDays === 7)?.n ?? 0;
+  yard.visit('2014-05-08', colony, hive, { 1: comb, 2: { ...comb, method: 'as expected' } });
+  assert.equal(met(), 0);
+  yard.visit('2014-05-09', colony, hive, { 1: comb, 2: comb });
+  assert.equal(met(), 1);
+});
+
 test('E121 enough forecasts say which way was better, ranges that failed are counted, and what nobody met is waiting', () => {
   const better = (likely: number): boolean | null => {
     const { yard, hive, colony } = yardOf();

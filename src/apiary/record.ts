@@ -1,7 +1,7 @@
 /**
  * How often forecasts were right: those issued at the end of visits against what later visits counted. Nothing is
- * worked out again: a forecast is scored as it was issued. A count of part of the combs, by another hand or of a
- * full box meets no forecast; a forecast for a day between two that were issued is read between them.
+ * worked out again: a forecast is scored as it was issued. A count of part of the combs, by another hand, of a
+ * full box, or filled in as expected meets no forecast; a forecast for a day between two that were issued is read between them.
  */
 import type { Apiary } from '../apiary.ts';
 import { engineName } from '../colony/engine/tell/tell.ts';
@@ -104,7 +104,7 @@ function countsOf({ state, book }: Apiary, colony: Id): readonly Counted[] {
     for (const what of recordQuantities) {
       const count = seen[what];
       if (count === undefined || count.count < least[what] || count.atLeast === true || count.hand === 1) continue;
-      if ((count.share ?? 1) === 1) counts[what] = count.count;
+      if ((count.share ?? 1) === 1 && count.asExpected === undefined) counts[what] = count.count;
     }
     return { day: dayFromNumber(day), counts };
   });

@@ -9,7 +9,8 @@ export const stages = ['egg', 'young larva', 'larva', 'sealed', 'none'] as const
 export const combClasses = ['bare', 'building', 'food', 'food and brood', 'brood', 'mostly drone'] as const;
 /** Seen, looked for and none seen, or not looked for. */
 export const lookedFor = ['seen', 'none seen', 'not looked'] as const;
-export const methods = ['eighths', 'painted', 'counted'] as const;
+/** 'as expected': nothing strange was seen, and what should be there was filled in. */
+export const methods = ['eighths', 'painted', 'counted', 'as expected'] as const;
 export const lights = ['sun', 'shade', 'dull'] as const;
 
 const eighths = z.nullable(z.number().check(z.multipleOf(0.5), z.minimum(0), z.maximum(8)));

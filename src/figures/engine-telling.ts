@@ -61,6 +61,13 @@ const seeing = [
     [0.5, 0.8, 1],
     'they were seen at an earlier visit, or never',
   ),
+  choice(
+    'engine-as-expected-spread',
+    'How far combs that were only said to be as expected may hold otherwise',
+    ['visits', 'log', 'all combs so read'],
+    [0.4, 0.6, 0.9],
+    'an eye that finds nothing strange passes half as much and nearly twice as much; what is filled in is no count of its own',
+  ),
 ] as const;
 
 const telling = [

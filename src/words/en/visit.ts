@@ -103,10 +103,12 @@ export const visit = {
   'visiting.undo': 'Undo',
   'visiting.fell': 'Comb fell',
   'visiting.more': 'More',
+  'visiting.as-expected': 'Looked, nothing strange: fill in what should be here',
   'visiting.strip': 'Strip of this visit: {read|one bar|# bars} read, {left} unknown.',
 
   'visiting.told': 'Place {place}: {seen}.',
   'visiting.told-seen': 'brood {brood}, food {food}',
+  'visiting.told-as-expected': 'as should be: brood {brood}, food {food}',
   'visiting.told-last': 'On {day} {brood} and {food}.',
   'visiting.told-today': 'Expected {brood} and {food}.',
   'visiting.told-first': 'Never read before.',

@@ -79,14 +79,29 @@ function amountOf(records: RecordBook, places: readonly Place[], what: AmountNam
     read.map((range) => range !== null),
     () => places.map(({ expected }) => expected()?.[what] ?? null),
   );
-  return share < value(records.book, 'engine-least-share') ? null : counted(found, share, hand);
+  return share < value(records.book, 'engine-least-share') ? null : counted(found, share, hand, saidShare(read, places));
 }
 
-/** Parts err apart by their rounding. */
-function counted(parts: readonly Range[], share: number, hand: 0 | 1): Count {
+/** Parts err apart by their rounding, those that were only said to be as expected together. */
+function counted(parts: readonly Range[], share: number, hand: 0 | 1, asExpected = 0): Count {
   const { likely, high } = addApart(parts);
   const rounding = likely > 0 ? Math.log(high / likely) / eightOfTen : 0;
-  return { count: likely, hand, ...(share < 1 ? { share } : {}), ...(rounding > 0 ? { rounding } : {}) };
+  return {
+    count: likely,
+    hand,
+    ...(share < 1 ? { share } : {}),
+    ...(rounding > 0 ? { rounding } : {}),
+    ...(asExpected > 0 ? { asExpected } : {}),
+  };
+}
+
+/** Of what was read, the share on combs that were only said to be as expected; of nothing read, 1 where all were. */
+function saidShare(read: readonly (Range | null)[], places: readonly Place[]): number {
+  const said = places.map(({ now }) => now?.row.body.method === 'as expected');
+  const amounts = read.map((range) => range?.likely ?? 0);
+  const all = amounts.reduce((a, b) => a + b, 0);
+  const part = amounts.reduce((sum, amount, i) => (said[i] === true ? sum + amount : sum), 0);
+  return all > 0 ? part / all : Number(places.every(({ now }, i) => now === null || said[i] === true));
 }
 
 /** Of what was to be expected of all combs, the part on those that were read; combs of which nothing is known count as the mean.

@@ -76,6 +76,21 @@ test('E101 a count of part of the combs goes with the share of the whole that wa
   assert.equal(part?.seen.built?.atLeast, undefined);
 });
 
+test('E166 of a count, the share on combs that were only said to be as expected is told, and all of it where all were', () => {
+  const { yard, hive, colony } = settled();
+  const said = { ...brood, method: 'as expected' } as const;
+  yard.visit('2014-05-01', colony, hive, { 1: brood, 2: { ...brood, brood: 6, food: 1 } });
+  yard.visit('2014-05-02', colony, hive, { 1: brood, 2: { ...said, brood: 6, food: 1 } });
+  yard.visit('2014-05-03', colony, hive, { 1: said, 2: said });
+  yard.visit('2014-05-04', colony, hive, { 1: { ...said, brood: 0, food: 0 }, 2: { ...said, brood: 0, food: 0 } });
+  const [plain, part, all, nothing] = read(yard, colony).visits;
+  assert.equal(plain?.seen.sealed?.asExpected, undefined);
+  near(part?.seen.sealed?.asExpected, 6 / 10, 0.03);
+  near(part?.seen.honeyKg?.asExpected, 1 / 3, 0.03);
+  near(all?.seen.sealed?.asExpected, 1);
+  near(nothing?.seen.sealed?.asExpected, 1);
+});
+
 test('E102 learners never count; the hand that had read most by then is the first, the others the second', () => {
   const { yard, hive, colony } = settled();
   const [ines, learner] = [yard.id(), yard.id()];

@@ -61,8 +61,9 @@ function counted(
   };
 }
 
-/** A careful count's spread, its rounding, and what the combs left shut may hold otherwise than expected. */
-function spreadOf(c: EngineConstants, what: Counted, { share = 1, rounding = 0 }: Count): number {
+/** A careful count's spread, its rounding, and what combs left shut, or only said to be as expected, may hold otherwise. */
+function spreadOf(c: EngineConstants, what: Counted, { share = 1, rounding = 0, asExpected = 0 }: Count): number {
   const unopened = c.counts.unopened * (1 - share);
-  return Math.sqrt(c.counts.noise[what] ** 2 + rounding ** 2 + unopened ** 2);
+  const said = c.counts.asExpected * asExpected;
+  return Math.sqrt(c.counts.noise[what] ** 2 + rounding ** 2 + unopened ** 2 + said ** 2);
 }

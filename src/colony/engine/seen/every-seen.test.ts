@@ -62,6 +62,22 @@ for (const what of counts) {
     const part3 = seenKinds[what].density(c, values, 0, { count: odd.count * 0.3, share: 0.3 });
     assert.ok(part3 > whole);
   });
+
+  test(`E166 ${what}: what was filled in as expected tells little, and the more of it the less`, () => {
+    const near = plainParticle(c);
+    const odd = { count: what === 'honeyKg' ? 0.8 : 1500 };
+    const [none, half, all] = [0, 0.5, 1].map((asExpected) => seenKinds[what].density(c, near, 0, { ...odd, asExpected }));
+    assert.ok(none! < half! && half! < all!);
+    // A colony a half larger: a careful count tells them apart, one that was filled in hardly.
+    const larger = plainParticle(c, 18_000, 18_000);
+    larger[part.honeyKg] = 1.5 * near[part.honeyKg]!;
+    const count = seenKinds[what].draw(c, near, 0, newStream(5, 0, 0, 0), { count: 0 });
+    const apart = (asExpected: number): number => {
+      const by = (values: Float64Array): number => seenKinds[what].density(c, values, 0, { count, asExpected });
+      return Math.abs(by(near) - by(larger));
+    };
+    assert.ok(apart(1) < apart(0) / 3, `${apart(1)} of ${apart(0)}`);
+  });
 }
 
 test('E133 eggs seen and none seen are all there is, and cells are counted with chances that sum to 1', () => {

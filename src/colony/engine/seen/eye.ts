@@ -21,6 +21,8 @@ export interface Count {
   readonly share?: number;
   /** Spread of the logarithm beyond that of a careful count: rounding to eighths, for one. */
   readonly rounding?: number;
+  /** Of the count, the share on combs that were only said to be as expected, 0 … 1. */
+  readonly asExpected?: number;
 }
 
 /** What one count met: the logarithm of what there was, the count's spread, and below what it says "little". */

@@ -40,8 +40,9 @@ export function barSeenOf(today: BarExpected, body: Reading | null, day: Day, bo
   return body === null ? shut : barRead(shut, body);
 }
 
-/** What was foreseen of a bar, with what was read there. */
+/** What was foreseen of a bar, with what was read there; what was filled in as expected is no reading of its own. */
 export function barRead({ place, brood, food }: BarSeen, body: Reading): BarSeen {
+  if (body.method === 'as expected') return { place, brood, food };
   const read = combRead(body);
   return { place, brood: { ...brood, read: read.brood }, food: { ...food, read: read.food } };
 }

@@ -14,6 +14,8 @@ export interface CountConstants {
   readonly outlierSpread: number;
   /** Spread of what combs left shut hold, where all were left shut. */
   readonly unopened: number;
+  /** Of what combs hold that were only said to be as expected, where all were. */
+  readonly asExpected: number;
   /** Of built cells as read. */
   readonly builtNoise: number;
 }
@@ -35,6 +37,7 @@ export function countConstants(book: FigureBook): CountConstants {
     outlierShare: value(book, 'engine-outlier-share'),
     outlierSpread: value(book, 'engine-outlier-spread'),
     unopened: value(book, 'engine-unopened-spread'),
+    asExpected: value(book, 'engine-as-expected-spread'),
     builtNoise: value(book, 'engine-built-noise'),
   };
 }

@@ -26,6 +26,8 @@ export interface Seen {
   readonly food8: number | null;
   /** Which rulers were set by a class and not by a finger: those give way when the other is tapped. */
   readonly byClass: 'both' | 'brood' | 'food' | 'none';
+  /** Both rulers were filled in with what should be there today. */
+  readonly asExpected?: true;
   readonly eggs: LookedFor;
   readonly youngest: Stage | null;
   readonly cells: CellCounts | null;

@@ -87,6 +87,7 @@ const down: Thumb = (draft, n) => ({
 });
 const thumbs: fc.Arbitrary<Thumb> = fc.oneof(
   { weight: 4, arbitrary: fc.constant(down) },
+  { weight: 1, arbitrary: fc.nat(4).map((brood8) => plain({ kind: 'as expected', brood8, food8: 4 })) },
   { weight: 3, arbitrary: fc.constantFrom(...combClasses).map((combClass) => plain({ kind: 'class', combClass })) },
   { weight: 2, arbitrary: fc.nat(8).map((eighths) => plain({ kind: 'brood', eighths })) },
   { weight: 2, arbitrary: fc.nat(8).map((eighths) => plain({ kind: 'food', eighths })) },

@@ -2,8 +2,9 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useText } from '../frame/manner.tsx';
-import type { BarDraft, Draft } from './draft.ts';
+import { type BarDraft, type Draft, unseen } from './draft.ts';
 import { OneOf, Stepper } from './parts.tsx';
+import { readingOf } from './to-entries.ts';
 import { useHand } from './use-session.ts';
 
 interface MoreProps {
@@ -18,6 +19,7 @@ export function MorePanel({ draft, bar, discarding }: MoreProps) {
   if (discarding) return <Discard draft={draft} />;
   return (
     <>
+      <AsExpected draft={draft} bar={bar} />
       <GoTo key={bar.place} draft={draft} bar={bar} />
       <OneOf
         legend={t('visiting.brushed-always')}
@@ -48,6 +50,19 @@ export function MorePanel({ draft, bar, discarding }: MoreProps) {
         </button>
       </div>
     </>
+  );
+}
+
+/** Where something is expected of the bar: it is filled in, and weighs little. */
+function AsExpected({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft }) {
+  const { t } = useText();
+  const { tap, ports, view } = useHand();
+  const { today } = ports.expect(view, readingOf(draft, bar.place, unseen));
+  if (today === null) return null;
+  return (
+    <button type="button" className="visit-wide" onClick={() => tap({ kind: 'as expected', ...today })}>
+      {t('visiting.as-expected')}
+    </button>
   );
 }
 

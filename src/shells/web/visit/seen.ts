@@ -1,7 +1,7 @@
 /**
- * What one tap does to what is seen on the bar in the hand. A class sets both rulers to a plain
- * starting value; a ruler that was set by a class gives way to one that was tapped, never the other
- * way round, because a finger knows more than a class.
+ * What one tap does to what is seen on the bar in the hand. A class sets both rulers to a plain starting value, "as
+ * expected" to what should be there; a ruler that was set by a class gives way to one that was tapped, never the
+ * other way round, because a finger knows more than a class.
  */
 import type { CellCounts, LookedFor, Stage } from '../../../colony/reading.ts';
 import type { SignCode } from '../../../colony/signs.ts';
@@ -11,6 +11,8 @@ export type SeenTap =
   | { readonly kind: 'brood'; readonly eighths: number }
   | { readonly kind: 'food'; readonly eighths: number }
   | { readonly kind: 'class'; readonly combClass: CombClass }
+  /** What should be there today. */
+  | { readonly kind: 'as expected'; readonly brood8: number; readonly food8: number }
   | { readonly kind: 'eggs'; readonly eggs: LookedFor }
   | { readonly kind: 'youngest'; readonly stage: Stage }
   | { readonly kind: 'cells'; readonly which: keyof CellCounts; readonly by: 1 | -1 }
@@ -36,8 +38,11 @@ export const classStart: Readonly<Record<CombClass, { readonly brood8: number; r
   'mostly drone': { brood8: 5, food8: 1 },
 };
 
-export function seenAfter(seen: Seen, tap: SeenTap): Seen {
+export function seenAfter(before: Seen, tap: SeenTap): Seen {
+  const { asExpected, ...seen } = before;
   switch (tap.kind) {
+    case 'as expected':
+      return { ...seen, combClass: null, brood8: tap.brood8, food8: tap.food8, byClass: 'none', asExpected: true };
     case 'class':
       return { ...seen, combClass: tap.combClass, ...classStart[tap.combClass], byClass: 'both' };
     case 'brood': {
@@ -50,6 +55,13 @@ export function seenAfter(seen: Seen, tap: SeenTap): Seen {
       const brood8 = yields && seen.brood8 !== null ? Math.min(seen.brood8, full8 - tap.eighths) : seen.brood8;
       return kept({ ...seen, food8: tap.eighths, brood8, byClass: yields ? 'brood' : 'none' });
     }
+    default:
+      return { ...factAfter(seen, tap), ...(asExpected === undefined ? {} : { asExpected }) };
+  }
+}
+
+function factAfter(seen: Seen, tap: Exclude<SeenTap, { kind: 'brood' | 'food' | 'class' | 'as expected' }>): Seen {
+  switch (tap.kind) {
     case 'eggs':
       return afterEggs(seen, tap.eggs);
     case 'youngest':

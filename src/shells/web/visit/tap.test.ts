@@ -67,6 +67,21 @@ test('V2 a class sets both rulers, a tapped ruler stays, and the one set by the 
   assert.equal(down(fixed), fixed);
 });
 
+test('V22 "as expected" fills both rulers and is written so, until a ruler or a class says what was read', () => {
+  const said = all(begin(), { kind: 'panel', panel: 'more' }, { kind: 'as expected', brood8: 5, food8: 2 });
+  assert.deepEqual([said.panel, said.bar?.seen.brood8, said.bar?.seen.food8, said.bar?.touched], [null, 5, 2, true]);
+  const methodOf = (draft: Draft): unknown => readingSchema.parse(envelopeSchema.parse(down(draft).outbox[0]).body).method;
+  assert.equal(methodOf(said), 'as expected');
+  assert.equal(methodOf(all(said, { kind: 'eggs', eggs: 'seen' })), 'as expected');
+  for (const read of [
+    { kind: 'food', eighths: 3 },
+    { kind: 'brood', eighths: 5 },
+    { kind: 'class', combClass: 'brood' },
+  ] as const)
+    assert.equal(methodOf(all(said, read)), 'eighths');
+  assert.equal(all(said, { kind: 'food', eighths: 3 }).bar?.seen.brood8, 5);
+});
+
 test('V3 Down writes one reading that the journal understands, and the same Down again writes nothing', () => {
   const draft = all(
     begin(),

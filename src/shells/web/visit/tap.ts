@@ -132,7 +132,11 @@ function onBar(draft: Draft, by: SeenTap): Draft {
 /** An answer that leaves nothing more to ask goes back to the rulers by itself: one tap less a bar. */
 function answered(by: SeenTap): boolean {
   return (
-    by.kind === 'youngest' || by.kind === 'queen' || by.kind === 'cells looked' || (by.kind === 'eggs' && by.eggs !== 'none seen')
+    by.kind === 'as expected' ||
+    by.kind === 'youngest' ||
+    by.kind === 'queen' ||
+    by.kind === 'cells looked' ||
+    (by.kind === 'eggs' && by.eggs !== 'none seen')
   );
 }
 

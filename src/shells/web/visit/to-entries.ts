@@ -29,7 +29,7 @@ export function readingOf(draft: Pick<Draft, 'visit' | 'hive'>, place: number, s
     queen: seen.queen,
     brushed: seen.brushed,
     signs: [...seen.signs],
-    method: 'eighths',
+    method: seen.asExpected === true ? 'as expected' : 'eighths',
     light: null,
   };
 }

@@ -21,7 +21,7 @@ export function Told({ draft, bar }: { readonly draft: Draft; readonly bar: BarD
         <p>{t('visiting.refused.too much', { brood: bar.seen.brood8 ?? 0, food: bar.seen.food8 ?? 0 })}</p>
       ) : bar.again !== null ? (
         <p>{t('visiting.again', { place: String(bar.place) })}</p>
-      ) : told === null ? (
+      ) : told === null && bar.touched ? null : told === null ? (
         <p>{t('visiting.refused.nothing read', { place: String(bar.place) })}</p>
       ) : told.far !== null && !bar.touched ? (
         <FarLine told={told} />
@@ -34,7 +34,10 @@ export function Told({ draft, bar }: { readonly draft: Draft; readonly bar: BarD
 
 function toldOf({ place, seen, expected }: ToldBar, t: Wording['t']): string {
   const eighths = (value: number | null) => (value === null ? t('visiting.not-read') : String(value));
-  const read = t('visiting.told-seen', { brood: eighths(seen.brood8), food: eighths(seen.food8) });
+  const read = t(seen.asExpected === true ? 'visiting.told-as-expected' : 'visiting.told-seen', {
+    brood: eighths(seen.brood8),
+    food: eighths(seen.food8),
+  });
   const { lastTime, today, surprise } = expected;
   return [
     t('visiting.told', { place: String(place), seen: read }),
