@@ -14,6 +14,7 @@ import { queenStateSum } from '../colony/sum-queen-state.ts';
 import { roomSum } from '../colony/sum-room.ts';
 import { splitSum } from '../colony/sum-split.ts';
 import { turnoverSum } from '../colony/sum-turnover.ts';
+import { uniteSum } from '../colony/sum-unite.ts';
 import { type FigureBook, printed, value } from '../figures/book.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Answer, Field, Sum } from '../figures/sum.ts';
@@ -33,6 +34,7 @@ export const sums: readonly Sum[] = [
   queenStateSum,
   turnoverSum,
   splitSum,
+  uniteSum,
   colonyBalanceSum,
   colonyBalanceFoodSum,
   missedCellSum,

@@ -46,6 +46,21 @@ export function halves(colony: Colony, share: Shares, fieldAge: number): readonl
   ];
 }
 
+/** The colony as it stands. */
+export function wholeOf(colony: Colony): Half {
+  return { bees: agesOf(colony), ...colony.brood };
+}
+
+/** Bees and brood of both; of the bees of the first a share is lost. */
+export function united(from: Half, into: Half, lostShare: number): Half {
+  return {
+    bees: from.bees.map((bees, age) => bees * (1 - lostShare) + into.bees[age]!),
+    eggs: from.eggs + into.eggs,
+    larvae: from.larvae + into.larvae,
+    sealed: from.sealed + into.sealed,
+  };
+}
+
 /** Parts of the whole that move, 0 … 1, and of the flying bees moved those that go back. */
 export interface Shares extends Brood {
   readonly bees: number;

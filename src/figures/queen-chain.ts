@@ -354,6 +354,13 @@ const afterwards = [
     'cells are moved two days before they are due; a day or two of error in the date of the larva',
   ),
   choice(
+    'unite-lost-share',
+    'Bees of the colony that ends that are lost when two are united',
+    ['visits', 'share', 'united gently, with a sheet between or in a flow'],
+    [0, 0.03, 0.2],
+    'united with care few fight; without care, or in a dearth, many die; no count was read',
+  ),
+  choice(
     'split-horizon-days',
     'Days for which a split is followed',
     ['visits', 'd', 'season'],

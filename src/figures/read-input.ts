@@ -88,6 +88,12 @@ export function recordOrNull(given: Given, name: string): Given | null {
   return found ?? null;
 }
 
+export function recordOf(given: Given, name: string): Given {
+  const found = recordOrNull(given, name);
+  assert(found !== null, `${name} was read as a record`);
+  return found;
+}
+
 export function recordsOf(given: Given, name: string): readonly Given[] {
   const found = given.values.get(name);
   assert(Array.isArray(found), `${name} was read as a list of records`);
