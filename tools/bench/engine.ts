@@ -1,24 +1,23 @@
 /**
- * The model of a colony: its ageing beside the same in C, a visit taken in, a yard from scratch and from what was
- * kept, growth with days and particles, and what is kept of a colony. Ratios are of one run; times are of this
- * machine. The whole day with its noise beside C is `model-day.ts`.
+ * The model of a colony: its ageing beside the same in C, a visit taken in, a yard from scratch, growth with
+ * days and particles. Ratios are of one run; times are of this
+ * machine. The whole day with its noise beside C is `model-day.ts`, a yard from what was kept
+ * `kept.ts`.
  */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readJournal } from '../../src/apiary.ts';
-import { foreseeColony } from '../../src/apiary/foresee.ts';
 import { ageAdults, ageBrood } from '../../src/colony/engine/ageing.ts';
 import { engineConstants, unknownGround } from '../../src/colony/engine/constants.ts';
 import { adultsAt, broodAt, part, particleSize } from '../../src/colony/engine/particle.ts';
 import { beginColony, crowdOf, engineSetup, meet } from '../../src/colony/engine/run.ts';
 import { thinned } from '../../src/colony/engine/thin.ts';
 import { printedBook } from '../../src/figures/book.ts';
-import type { Entry } from '../../src/journal/entry.ts';
 import { dayNumber } from '../../src/numbers/day.ts';
 import { goOn } from '../../src/numbers/particle-filter.ts';
+import { middle, timed } from './timed.ts';
 import { yardFromScratch } from './yard.ts';
 
 const constants = engineConstants(printedBook, { ...unknownGround, latitude: 41, comb: { built: 40_000, most: 80_000 } });
@@ -29,7 +28,6 @@ ageing(2000, 200);
 visit();
 growth();
 await yard();
-keptDemo();
 
 /** A laying of 1000 eggs and one more for each particle, no chance, bees worn in full. */
 function ageing(count: number, days: number): void {
@@ -98,46 +96,4 @@ async function yard(): Promise<void> {
     const asked = workers === 2 ? ' (at most 20)' : '';
     console.log(`${colonies} colonies × 2 years from scratch, ${workers} at work: ${(ms / 1000).toFixed(1)} s${asked}`);
   }
-}
-
-function keptDemo(): void {
-  const lines = readFileSync(new URL('../../examples/ferry-road.jsonl', import.meta.url), 'utf8')
-    .trim()
-    .split('\n');
-  const day = '2014-05-16';
-  const apiary = readJournal(
-    lines.map((line) => JSON.parse(line) as Entry),
-    day,
-  );
-  const colonies = [...apiary.state.colonies.values()].filter((one) => one.ended === null);
-  // What was seen once or twice is not kept: it costs no more to live through again.
-  const forms = colonies.flatMap(({ id }) => {
-    const { kept } = foreseeColony(apiary, id, day)!;
-    return kept === null ? [] : [{ id, kept }];
-  });
-  const round = (): readonly number[] => forms.map(({ id, kept }) => timed(() => foreseeColony(apiary, id, day, kept)));
-  const cold = round();
-  round();
-  const times = round();
-  const mean = (all: readonly number[]): string => (all.reduce((a, b) => a + b, 0) / all.length).toFixed(0);
-  const [{ kept }] = forms as [(typeof forms)[number]];
-  const { values, logShares, roots } = kept.left;
-  const bytes = values.byteLength + logShares.byteLength + roots.byteLength;
-  const rest = JSON.stringify({ ...kept, left: { ...kept.left, values: 0, logShares: 0, roots: 0 } }).length;
-  const slowest = Math.max(...times).toFixed(0);
-  const size = ((bytes + rest) / 2 ** 20).toFixed(2);
-  console.log(
-    `from what was kept: ${mean(times)} ms a colony (at most 100), the slowest ${slowest}; the first time ${mean(cold)}; ` +
-      `kept ${size} MB (at most 1)`,
-  );
-}
-
-function timed(run: () => unknown): number {
-  const from = performance.now();
-  run();
-  return performance.now() - from;
-}
-
-function middle(times: number, run: () => unknown): number {
-  return Array.from({ length: times }, () => timed(run)).sort((a, b) => a - b)[Math.floor(times / 2)]!;
 }

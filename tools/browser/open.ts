@@ -42,7 +42,7 @@ interface Folders {
 const top = fileURLToPath(new URL('../..', import.meta.url)).replace(/build\/$/, '');
 /** The built program, or another one that is to be tried. */
 const program = process.env['FESTOON_PROGRAM'] ?? join(top, 'bin/festoon');
-const patienceMs = 15_000;
+const patienceMs = 30_000;
 
 export async function openFestoon(options: OpenOptions = {}): Promise<Opened> {
   const folders = {

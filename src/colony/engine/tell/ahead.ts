@@ -55,23 +55,16 @@ export function furtherOn(setup: EngineSetup, { line, clouds }: Ahead, days: num
   return { line, clouds: all };
 }
 
-/** `today`: the same particles on the first of the days. */
-type Happens = (c: EngineConstants, day: number, values: Float64Array, at: number, today: Float64Array) => boolean;
-
-const hemmedIn: Happens = (c, day, values, at) => {
+/** No cells for the eggs of the day. */
+function hemmedIn(c: EngineConstants, day: number, values: Float64Array, at: number): boolean {
   if (!chainStates[values[at + part.queen]!]!.queenLays) return false;
   const eggs = eggsOn(c, shareOn(c, day, values, at), adultsOfParticle(values, at), values, at);
   return freeCells(c, values, at) * c.room.found < eggs * Math.exp(values[at + part.sealedScale]!);
-};
+}
 
-const troughFull: Happens = (c, day, values, at, today) =>
-  values[at + part.comb]! >= values[at + part.combMost]! && hemmedIn(c, day, values, at, today);
-
-const starving: Happens = (c, _, values, at) => values[at + part.honeyKg]! <= c.stores.hungryKg;
-
-/** That it has swarmed already is not what is coming. */
-const swarmed: Happens = (_c, _day, values, at, today) =>
-  values[at + part.queen] === stateIndex.swarmed && today[at + part.queen] !== stateIndex.swarmed;
+function isBuilt(values: Float64Array, at: number): boolean {
+  return values[at + part.comb]! >= values[at + part.combMost]!;
+}
 
 /** What would settle each question, the most telling first. */
 const settles: Readonly<Record<'hemmedIn' | 'troughFull' | 'starving' | 'swarm', readonly Sign[]>> = {
@@ -83,30 +76,49 @@ const settles: Readonly<Record<'hemmedIn' | 'troughFull' | 'starving' | 'swarm',
 
 export function comingOf(c: EngineConstants, { clouds }: Ahead, horizonDays: number, next: number): Coming {
   const within = clouds.slice(0, horizonDays + 1);
-  const of = (happens: Happens, settledBy: readonly Sign[]): Chance => chanceOf(c, within, happens, settledBy, next);
+  const first = firstDays(c, within);
+  const of = (what: Comes): Chance => chanceOf(within, first[what], settles[what], next);
   return {
     horizonDays,
-    hemmedIn: of(hemmedIn, settles.hemmedIn),
-    troughFull: of(troughFull, settles.troughFull),
-    starving: of(starving, settles.starving),
-    swarm: of(swarmed, settles.swarm),
+    hemmedIn: of('hemmedIn'),
+    troughFull: of('troughFull'),
+    starving: of('starving'),
+    swarm: of('swarm'),
   };
 }
 
+type Comes = keyof typeof settles;
+
+/** For each particle the first of the days on which it comes to that, -1 where it does not. */
+function firstDays(c: EngineConstants, clouds: readonly Cloud[]): Readonly<Record<Comes, Int32Array>> {
+  const [today] = clouds;
+  const none = (): Int32Array => new Int32Array(today?.count ?? 0).fill(-1);
+  const first = { hemmedIn: none(), troughFull: none(), starving: none(), swarm: none() };
+  clouds.forEach(({ day, count, values }, i) => {
+    for (let particle = 0; particle < count; particle += 1) {
+      const at = particle * particleSize;
+      const note = (what: Comes): void => void (first[what][particle] = i);
+      const fills = first.troughFull[particle]! < 0 && isBuilt(values, at);
+      if ((fills || first.hemmedIn[particle]! < 0) && hemmedIn(c, day, values, at)) {
+        if (first.hemmedIn[particle]! < 0) note('hemmedIn');
+        if (fills) note('troughFull');
+      }
+      if (first.starving[particle]! < 0 && values[at + part.honeyKg]! <= c.stores.hungryKg) note('starving');
+      // That it has swarmed already is not what is coming.
+      const swarmed = values[at + part.queen] === stateIndex.swarmed && today!.values[at + part.queen] !== stateIndex.swarmed;
+      if (swarmed && first.swarm[particle]! < 0) note('swarm');
+    }
+  });
+  return first;
+}
+
 /** `next`: a chance so small that no day is told. */
-function chanceOf(
-  c: EngineConstants,
-  clouds: readonly Cloud[],
-  happens: Happens,
-  settledBy: readonly Sign[],
-  next: number,
-): Chance {
+function chanceOf(clouds: readonly Cloud[], first: Int32Array, settledBy: readonly Sign[], next: number): Chance {
   const last = clouds.at(-1)!;
   const byDay = clouds.map(() => 0);
   for (let particle = 0; particle < last.count; particle += 1) {
-    const at = particle * particleSize;
-    const first = clouds.findIndex(({ day, values }) => happens(c, day, values, at, clouds[0]!.values));
-    if (first >= 0) byDay[first]! += Math.exp(last.logShares[particle]!);
+    const on = first[particle]!;
+    if (on >= 0) byDay[on]! += Math.exp(last.logShares[particle]!);
   }
   const chance = byDay.reduce((a, b) => a + b, 0);
   if (chance < next) return { chance, window: null, settledBy };
