@@ -15,6 +15,8 @@ import { viewOf } from './colony/view-of.ts';
 import type { FigureBook } from './figures/book.ts';
 import type { Conflict } from './journal/correct.ts';
 import type { Entry, Id } from './journal/entry.ts';
+import { type AwayComb, awayCombs } from './hive/away-combs.ts';
+import { type Widths, widthsOf } from './hive/widths.ts';
 import { foldJournal } from './journal/fold.ts';
 import type { Day } from './numbers/day.ts';
 import type { Issue } from './numbers/result.ts';
@@ -56,7 +58,15 @@ export interface Picture {
   /** Every colony that had begun by the day, ended ones last. */
   readonly colonies: readonly ColonyView[];
   readonly advice: readonly Advice[];
-  readonly hives: readonly { readonly id: Id; readonly name: string; readonly bars: number; readonly colonies: readonly Id[] }[];
+  readonly hives: readonly {
+    readonly id: Id;
+    readonly name: string;
+    readonly bars: number;
+    readonly colonies: readonly Id[];
+    readonly widths: Widths;
+  }[];
+  /** Combs that hang nowhere. */
+  readonly away: readonly AwayComb[];
   readonly faults: readonly Issue[];
   readonly conflicts: readonly Conflict[];
   readonly notUnderstood: number;
@@ -102,12 +112,14 @@ export function pictureOf(apiary: Apiary, day: Day, frames = Infinity, told: Rea
     round: planRound(living, advice, day, book),
     colonies: views,
     advice,
-    hives: [...state.hives.values()].map(({ id, name, bars }) => ({
-      id,
-      name,
-      bars,
-      colonies: living.filter((view) => view.hive === id).map((view) => view.colony),
+    hives: [...state.hives.values()].map((hive) => ({
+      id: hive.id,
+      name: hive.name,
+      bars: hive.bars,
+      widths: widthsOf(state, hive),
+      colonies: living.filter((view) => view.hive === hive.id).map((view) => view.colony),
     })),
+    away: awayCombs(state),
     faults: apiary.faults,
     conflicts: apiary.conflicts,
     notUnderstood: apiary.notUnderstood.length,

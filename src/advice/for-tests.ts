@@ -161,6 +161,7 @@ export function aView(
     hive: 'hive-1',
     hiveName: 'First',
     hiveBars: 24,
+    gaps: [],
     bay: { from: 1, to: 10 },
     entrance: 'first',
     bars: soundBars,

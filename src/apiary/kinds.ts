@@ -22,6 +22,7 @@ import { bayKind } from '../hive/kind-bay.ts';
 import { combKind } from '../hive/kind-comb.ts';
 import { hiveKind } from '../hive/kind-hive.ts';
 import { measurementKind } from '../hive/kind-measurement.ts';
+import { moveKind } from '../hive/kind-move.ts';
 import { placingKind } from '../hive/kind-placing.ts';
 import { yardKind } from '../hive/kind-yard.ts';
 import { correctionKind } from '../journal/kind-correction.ts';
@@ -39,6 +40,7 @@ export const allKinds: readonly AnyKind<ColonyDraft>[] = [
   barKind,
   combKind,
   placingKind,
+  moveKind,
   measurementKind,
   observerKind,
   contactKind,

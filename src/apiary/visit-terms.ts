@@ -2,3 +2,4 @@
 export { signs, type SignCode, type SignLevel } from '../colony/signs.ts';
 export { temperNotes, temperWords, visitKinds } from '../colony/visit.ts';
 export { bareShares } from '../hive/contents.ts';
+export { awayWhere, type AwayWhere, type Hung, type Move, moved, type Row, step } from '../hive/row.ts';

@@ -12,6 +12,7 @@ import { bayKind } from '../hive/kind-bay.ts';
 import { combKind } from '../hive/kind-comb.ts';
 import { hiveKind } from '../hive/kind-hive.ts';
 import { measurementKind } from '../hive/kind-measurement.ts';
+import { moveKind } from '../hive/kind-move.ts';
 import { placingKind } from '../hive/kind-placing.ts';
 import { yardKind } from '../hive/kind-yard.ts';
 import type { Day } from '../numbers/day.ts';
@@ -47,6 +48,7 @@ const kinds: readonly AnyKind<ColonyDraft>[] = [
   barKind,
   combKind,
   placingKind,
+  moveKind,
   measurementKind,
   observerKind,
   contactKind,

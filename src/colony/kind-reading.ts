@@ -35,7 +35,7 @@ function apply(draft: ColonyDraft, entry: Entry<Reading>): readonly Issue[] {
     return [fault(entry, 'place-of-another-colony', 'place', body.place, `a place of the bay of ${visit.colony}`)];
   }
   const found = combOf(draft, entry, visit);
-  const twice = twiceFaults(entry, visit, found.comb);
+  const twice = twiceFaults(draft, entry, visit, found.comb);
   if (twice.length > 0) return twice;
   workIn(draft, entry, found.comb, found.stillHere);
   keepRow(draft, entry, visit, colony, found.comb.id);
@@ -108,14 +108,16 @@ function takenFrom(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | nul
   return null;
 }
 
-function twiceFaults(entry: Entry<Reading>, visit: Visit | null, comb: Comb): Issue[] {
-  const { place } = entry.body;
+/** One comb at two places, or two at one, unless hands moved them in between. */
+function twiceFaults(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | null, comb: Comb): Issue[] {
+  const { hive, place } = entry.body;
   if (comb.ended !== null) return [fault(entry, 'comb-ended', 'comb', comb.id, `a comb that did not end on ${comb.ended}`)];
+  const there = combAt(draft, hive, place)?.id ?? null;
   for (const row of visit?.readings ?? []) {
-    if (row.comb === comb.id && row.body.place !== place) {
+    if (row.comb === comb.id && row.body.place !== place && there !== comb.id) {
       return [fault(entry, 'comb-in-two-places', 'place', place, `place ${row.body.place}, where this visit read the same comb`)];
     }
-    if (row.comb !== comb.id && row.body.place === place) {
+    if (row.comb !== comb.id && row.body.place === place && there !== comb.id) {
       return [fault(entry, 'place-occupied', 'comb', comb.id, `${row.comb}, the comb that this visit read at the place`)];
     }
   }

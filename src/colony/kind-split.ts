@@ -1,7 +1,7 @@
 /** A colony is split: some of its combs, with their bees, become a new colony. The part on most combs keeps its identity. */
 import * as z from 'zod/mini';
 import { fault, placeFaults, unknown } from '../hive/faults.ts';
-import { bring, occupant } from '../hive/hanging.ts';
+import { occupant, rehang } from '../hive/hanging.ts';
 import { placeSchema } from '../hive/shapes.ts';
 import { dayOf, type Entry, type Id, idSchema, nameSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
@@ -51,7 +51,7 @@ function apply(draft: ColonyDraft, entry: Entry<SplitBody>): readonly Issue[] {
   };
   draft.colonies.set(child, colony);
   settle(draft, entry, colony, place);
-  rehang(draft, entry);
+  hangAll(draft, entry);
   if (queenSide === 'went') moveQueen(draft, fromId, child, day);
   const ids = combs.map((row) => row.comb);
   happened(draft, fromId, entry, { kind: 'split off', child, queenSide, combs: ids });
@@ -94,15 +94,14 @@ function stretchFor(draft: ColonyDraft, body: SplitBody): Place {
   return { ...body.into, from, to };
 }
 
-/** All are taken in hand first, so that combs of one split may change places with each other. */
-function rehang(draft: ColonyDraft, entry: Entry<SplitBody>): void {
+function hangAll(draft: ColonyDraft, entry: Entry<SplitBody>): void {
   const { combs, into } = entry.body;
   const known = combs.flatMap((row) => {
     const comb = draft.combs.get(row.comb);
-    return comb === undefined ? [] : [{ comb, place: row.place }];
+    const spot = { kind: 'place', hive: into.hive, place: row.place, facing: 'as built' } as const;
+    return comb === undefined ? [] : [{ comb, spot }];
   });
-  for (const { comb } of known) bring(draft, comb, { kind: 'away', where: 'hand' }, entry);
-  for (const { comb, place } of known) bring(draft, comb, { kind: 'place', hive: into.hive, place, facing: 'as built' }, entry);
+  rehang(draft, known, entry);
 }
 
 /** The queen who reigned goes on reigning, in the new colony. */

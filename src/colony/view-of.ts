@@ -63,6 +63,7 @@ export function viewOf(
     hiveName: ground.hive.name,
     hiveBars: ground.hive.bars,
     bay: { from: ground.from, to: ground.to },
+    gaps: [...(state.gaps.get(ground.hive.id) ?? [])].filter((place) => ground.from <= place && place <= ground.to),
     entrance: ground.hive.entrance,
     bars: bars.map((bar) => bar.view),
     film: visits.flatMap((visit, i) =>

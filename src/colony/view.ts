@@ -151,6 +151,8 @@ export interface ColonyView {
   readonly hiveBars: number;
   /** Places of its bay, both included. */
   readonly bay: { readonly from: number; readonly to: number };
+  /** Places of it from which the bar was taken and none put. */
+  readonly gaps: readonly number[];
   readonly entrance: 'first' | 'last' | 'side';
   /** The nest as it should look today, by place. */
   readonly bars: readonly BarView[];

@@ -16,9 +16,17 @@ export function bring(draft: HiveDraft, comb: Comb, spot: Spot, entry: Entry): v
     if (there !== null && there.id !== comb.id)
       bring(draft, there, { kind: 'away', where: there.built === 0 ? 'hand' : 'lost' }, entry);
     placesOf(draft, spot.hive).set(spot.place, comb.id);
+    draft.gaps.get(spot.hive)?.delete(spot.place);
   }
   comb.at = spot;
   comb.placings.push({ from: dayOf(entry.at), spot, entry: entry.id });
+}
+
+/** Brings several combs at once: all are in hand before the first is hung, so that they may change places with each other. */
+export function rehang(draft: HiveDraft, combs: readonly { readonly comb: Comb; readonly spot: Spot }[], entry: Entry): void {
+  const going = combs.filter(({ comb, spot }) => !sameSpot(comb.at, spot));
+  for (const { comb } of going) release(draft, comb);
+  for (const { comb, spot } of going) bring(draft, comb, spot, entry);
 }
 
 export function combAt(draft: HiveDraft, hive: Id, place: number): Comb | null {

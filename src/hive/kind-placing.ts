@@ -1,6 +1,6 @@
 /** A comb comes to hang at a place of a hive, or is put away. */
 import * as z from 'zod/mini';
-import { type Entry, idSchema } from '../journal/entry.ts';
+import { dayOf, type Entry, idSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
 import type { Issue } from '../numbers/result.ts';
 import { fault, placeFaults, unknown } from './faults.ts';
@@ -42,6 +42,8 @@ function apply(draft: HiveDraft, entry: Entry<PlacingBody>): readonly Issue[] {
     const other = occupant(draft, to.hive, to.place, new Set([id]));
     if (other !== null)
       return [fault(entry, 'place-occupied', 'to.place', to.place, `a place without comb: ${other.id} hangs there`)];
+    if (comb.born !== null && dayOf(entry.at) < comb.born.earliest)
+      return [fault(entry, 'placed-before-born', 'to.place', dayOf(entry.at), `a day from ${comb.born.earliest} on`)];
     if (comb.ended !== null) return [fault(entry, 'comb-ended', 'comb', id, `a comb that did not end on ${comb.ended}`)];
   }
   bring(draft, comb, to, entry);

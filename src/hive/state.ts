@@ -113,6 +113,10 @@ export interface HiveDraft {
   readonly combs: Map<Id, Comb>;
   /** Which comb hangs where now: hive id, then place. */
   readonly placed: Map<Id, Map<number, Id>>;
+  /** Places of a bay from which hands took the bar and put none: hive id. Other places without a comb have a bar that nobody read. */
+  readonly gaps: Map<Id, Set<number>>;
+  /** Strips of wood on the outward side of a bar, in mm: hive id, then place. */
+  readonly spacers: Map<Id, Map<number, number>>;
   readonly measurements: Measurement[];
   /** What did not fit, in the order of the fold. */
   readonly faults: Issue[];
@@ -126,6 +130,8 @@ export function emptyHives(): HiveDraft {
     bars: new Map(),
     combs: new Map(),
     placed: new Map(),
+    gaps: new Map(),
+    spacers: new Map(),
     measurements: [],
     faults: [],
   };

@@ -16,6 +16,13 @@ export function overlapping(draft: HiveDraft, hive: Id, from: number, to: number
   return null;
 }
 
+/** The held bay in which the place lies, else the one whose end is nearest to it. */
+export function bayAt(draft: HiveDraft, hive: Id, place: number): Bay | null {
+  const away = ({ from, to }: Bay): number => Math.max(0, from - place, place - to);
+  const held = [...draft.bays.values()].filter((bay) => bay.hive === hive && bay.held === true);
+  return held.sort((a, b) => away(a) - away(b) || a.from - b.from)[0] ?? null;
+}
+
 /** The longest run of places that no living colony holds; the one nearest the entrance when two are as long. */
 export function freeStretch(draft: HiveDraft, hive: Hive): { readonly from: number; readonly to: number } | null {
   let best: { from: number; to: number } | null = null;

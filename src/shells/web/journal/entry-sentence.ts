@@ -64,6 +64,7 @@ const tellers: Readonly<Record<string, Teller>> = {
       ? text('entry.placing', { place: String(to['place']) }, manner)
       : text('entry.placing-away', { where: String(to?.['where']) }, manner);
   },
+  move: ({ named, body, manner }) => moveSentence(record(body['move']) ?? {}, named('hive'), manner),
   measurement: ({ term, typed, body, manner }) =>
     text('entry.measurement', { what: term('measure', 'what'), value: typed(body['typed']) }, manner),
   observer: ({ textOf, term, manner }) => text('entry.observer', { name: textOf('name'), role: term('role', 'role') }, manner),
@@ -144,4 +145,31 @@ function word(key: string, otherwise: string, manner: Manner): string {
 
 function record(value: unknown): Body | null {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Body) : null;
+}
+
+const moveKinds = ['take', 'put', 'swap', 'turn', 'shift', 'follower', 'spacer'] as const;
+
+function moveSentence(move: Body, hive: string, manner: Manner): string {
+  const kind = moveKinds.find((each) => each === move['do']);
+  const said = (field: string): string => String(move[field]);
+  const place = said('place');
+  switch (kind) {
+    case undefined:
+      return text('entry.other', { kind: 'move' }, manner);
+    case 'take':
+      return text('entry.move-take', { hive, place, where: word(`away.${said('to')}`, said('to'), manner) }, manner);
+    case 'put': {
+      const what = String(record(move['what'])?.['kind']);
+      return text('entry.move-put', { hive, place, what: word(`entry.move-what.${what}`, what, manner) }, manner);
+    }
+    case 'swap':
+      return text('entry.move-swap', { hive, place, with: said('with') }, manner);
+    case 'shift':
+      return text('entry.move-shift', { hive, place, by: said('by') }, manner);
+    case 'spacer':
+      return text('entry.move-spacer', { hive, place, width: said('widthMm') }, manner);
+    case 'turn':
+    case 'follower':
+      return text(`entry.move-${kind}`, { hive, place }, manner);
+  }
 }

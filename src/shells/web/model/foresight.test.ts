@@ -21,7 +21,7 @@ function shownOf(entries: readonly Entry[], day: string, told: readonly Foreseen
     const foreseen = told.find((one) => one.colony === colony) ?? null;
     return { colony, day, ended: null, foreseen, film: [], bars: [], visits: [], events: [] } as unknown as ColonyView;
   });
-  const picture = { day, yard: null, round: [], colonies: views, advice: [], hives: [], faults: [], conflicts: [] };
+  const picture = { day, yard: null, round: [], colonies: views, advice: [], hives: [], away: [], faults: [], conflicts: [] };
   return {
     picture: { ...picture, weather: null, notUnderstood: entries.length } as Picture,
     aside: noAside,

@@ -13,7 +13,7 @@ import type { YardStore } from './yard-store.ts';
 const now = new Date('2026-05-03T09:30:00Z');
 
 function shownOf(entries: readonly Entry[], day: string): Shown {
-  const picture = { day, yard: null, round: [], colonies: [], advice: [], hives: [], faults: [], conflicts: [] };
+  const picture = { day, yard: null, round: [], colonies: [], advice: [], hives: [], away: [], faults: [], conflicts: [] };
   return {
     picture: { ...picture, weather: null, notUnderstood: entries.length } as Picture,
     aside: noAside,

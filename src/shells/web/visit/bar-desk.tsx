@@ -4,8 +4,9 @@
  */
 import { memo, useEffect, useRef } from 'react';
 import { useText } from '../frame/manner.tsx';
+import { placeNamed } from './arrangement.ts';
 import type { BarDraft, CombClass, Draft, Panel } from './draft.ts';
-import { nextPlace } from './draft.ts';
+import { nextPlace } from './next-place.ts';
 import { BarPanel } from './bar-panel.tsx';
 import { Facts } from './facts.tsx';
 import { OneOf, Ruler } from './parts.tsx';
@@ -38,7 +39,7 @@ function Desk({ draft, bar, trouble }: DeskProps & { readonly bar: BarDraft }) {
     <main className="visit visit-desk" data-panel={draft.panel ?? undefined}>
       <header className="visit-head">
         <h1 ref={heading} tabIndex={-1}>
-          {t('visiting.title', { colony: view.name, place: String(bar.place) })}
+          {t('visiting.title', { colony: view.name, place: String(placeNamed(draft, bar.place)) })}
         </h1>
         <Smoke since={draft.smokeSince} />
       </header>
@@ -91,7 +92,7 @@ function DownButton({ draft, bar }: { readonly draft: Draft; readonly bar: BarDr
   const ready = downRefused(bar) === null;
   return (
     <button type="button" className="visit-go" aria-disabled={!ready} onClick={down}>
-      {next === null ? t('visiting.down-last') : t('visiting.down', { place: String(next) })}
+      {next === null ? t('visiting.down-last') : t('visiting.down', { place: String(placeNamed(draft, next)) })}
     </button>
   );
 }

@@ -61,6 +61,9 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
         </p>
       )}
       <FarLine told={draft.told} />
+      <button type="button" className="visit-wide" onClick={() => toPhase('moves')}>
+        {t('visiting.to-moves')}
+      </button>
       <h2>{t('visiting.row')}</h2>
       <Stepper what={t('visiting.row-given')} value={closing.given} onStep={(by) => tap({ kind: 'row', what: 'given', by })} />
       <Stepper what={t('visiting.row-taken')} value={closing.taken} onStep={(by) => tap({ kind: 'row', what: 'taken', by })} />
@@ -83,7 +86,23 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
         </button>
         <Stepper what={t('visiting.row-counted')} value={closing.barsCounted} onStep={count} />
       </div>
+      <WidthLine draft={draft} />
     </Shell>
+  );
+}
+
+/** Said only where the trough was measured: strips of wood of today are counted with the rest. */
+function WidthLine({ draft }: { readonly draft: Draft }) {
+  const { t } = useText();
+  const { widths } = useHand().ports;
+  if (widths === null || widths.lengthMm === null) return null;
+  const today = draft.moves.reduce((sum, { move }) => (move.do === 'spacer' ? sum + move.widthMm : sum), 0);
+  const sum = Math.round(widths.sumMm + today);
+  const length = Math.round(widths.lengthMm);
+  return (
+    <p className={sum > length ? 'visit-stop' : undefined}>
+      {t(sum > length ? 'visiting.row-too-wide' : 'visiting.row-wide', { sum: String(sum), length: String(length) })}
+    </p>
   );
 }
 

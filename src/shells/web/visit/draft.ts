@@ -7,6 +7,7 @@ import type { CellCounts, LookedFor, Reading, Stage } from '../../../colony/read
 import type { SignCode } from '../../../colony/signs.ts';
 import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
 import type { At, Entry, Id } from '../../../journal/entry.ts';
+import type { Move } from '../../../apiary/visit-terms.ts';
 import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
 import type { Expected } from './ports.ts';
 
@@ -17,7 +18,7 @@ export type TemperNote = VisitBody['temperNotes'][number];
 export type Straight = NonNullable<VisitBody['straight']>;
 /** Signs are shown by how grave they are, a page each: nothing has to be scrolled with gloves on. */
 export type Panel = 'eggs' | 'cells' | 'queen' | 'sign-note' | 'sign-ask' | 'sign-stop' | 'note' | 'fell' | 'more' | 'discard';
-export type Phase = 'bars' | 'row' | 'colony' | 'confirm' | 'done';
+export type Phase = 'bars' | 'moves' | 'row' | 'colony' | 'confirm' | 'done';
 
 /** What is seen on the bar in the hand. Nulls are "not read". */
 export interface Seen {
@@ -55,8 +56,17 @@ export interface Written {
   readonly place: number;
   readonly reading: Id;
   readonly seen: Seen;
+  /** Where it hung when it was read, if it had been moved by then. */
+  readonly readAt?: number;
+  /** How many moves had been made by then, if any: those are not undone any more, because it was read where they left it. */
+  readonly movesThen?: number;
   /** Corrections of it so far, oldest first. */
   readonly corrections: readonly Id[];
+}
+
+export interface VisitMove {
+  readonly entry: Id;
+  readonly move: Move;
 }
 
 export interface Closing {
@@ -106,6 +116,8 @@ export interface Draft {
   readonly hiveBars: number;
   /** Bees brushed off, unless a bar says otherwise. */
   readonly brushed: boolean | null;
+  /** Places of the bay without a bar when it began. */
+  readonly gaps: readonly number[];
   /** Places to read, in the order in which they are lifted. */
   readonly places: readonly number[];
   readonly phase: Phase;
@@ -113,6 +125,8 @@ export interface Draft {
   readonly bar: BarDraft | null;
   readonly read: readonly Written[];
   readonly skipped: readonly number[];
+  /** Moves of the hands so far, oldest first, each with its entry. */
+  readonly moves: readonly VisitMove[];
   readonly fell: readonly number[];
   readonly smokeSince: number | null;
   /** Before the first bar was lifted; null in a draft of an earlier build. */
@@ -166,12 +180,14 @@ export interface Beginning {
   readonly brushed: boolean | null;
   /** Places with a comb, as last known: a glance lifts the last two of them. */
   readonly combs: readonly number[];
+  /** Places of the bay without a bar. */
+  readonly gaps: readonly number[];
   readonly foretold: BarsForetold | null;
 }
 
 export function beginDraft(given: Beginning): Draft {
   const { entry, combs, ...rest } = given;
-  const places = placesToRead(given.visitKind, given.order, given.bay, combs);
+  const places = placesToRead(given.visitKind, given.order, given.bay, combs).filter((place) => !given.gaps.includes(place));
   const draft: Draft = {
     form: 1,
     ...rest,
@@ -181,6 +197,7 @@ export function beginDraft(given: Beginning): Draft {
     bar: null,
     read: [],
     skipped: [],
+    moves: [],
     fell: [],
     smokeSince: null,
     told: null,
@@ -217,14 +234,6 @@ export function placesToRead(kind: VisitKind, order: Order, bay: Draft['bay'], c
 
 const glanceBars = 2;
 
-/** The place lifted after this one: the next unread in order, then any that was left out by a jump; null when all are done. */
-export function nextPlace(draft: Pick<Draft, 'places' | 'read' | 'skipped'>, after: number): number | null {
-  const done = new Set([...draft.read.map((row) => row.place), ...draft.skipped, after]);
-  const from = draft.places.indexOf(after) + 1;
-  const round = [...draft.places.slice(from), ...draft.places.slice(0, from)];
-  return round.find((place) => !done.has(place)) ?? null;
-}
-
 export function writtenAt(draft: Draft, place: number): Written | null {
   return draft.read.find((row) => row.place === place) ?? null;
 }
@@ -242,6 +251,12 @@ export function asDraft(found: unknown): Draft | null {
     Array.isArray(draft.past) &&
     typeof draft.closing === 'object';
   if (!whole) return null;
-  const { foretold = null, told = null } = draft;
-  return { ...(draft as Draft), foretold, told: told === null ? null : { ...told, far: (told as Partial<ToldBar>).far ?? null } };
+  const { foretold = null, told = null, moves = [], gaps = [] } = draft;
+  return {
+    ...(draft as Draft),
+    moves,
+    gaps,
+    foretold,
+    told: told === null ? null : { ...told, far: (told as Partial<ToldBar>).far ?? null },
+  };
 }

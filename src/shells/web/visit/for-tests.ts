@@ -23,6 +23,7 @@ export function beginningOf(change: Partial<Beginning> = {}): Beginning {
     hiveBars: 8,
     brushed: false,
     combs: [],
+    gaps: [],
     foretold: null,
     ...change,
   };

@@ -1,8 +1,10 @@
 /** The taps of the visit with what the world adds to them: ids, moments, words. */
 import type { ColonyView } from '../../../colony/view.ts';
+import type { Move } from '../../../apiary/visit-terms.ts';
 import { text } from '../../../words/text.ts';
+import { placeNamed } from './arrangement.ts';
 import type { BarDraft, Draft, Phase } from './draft.ts';
-import type { VisitPorts } from './ports.ts';
+import { nothingExpected, type VisitPorts } from './ports.ts';
 import { closingSentence } from './sentence.ts';
 import type { Session } from './session.ts';
 import { downRefused, type Tap } from './tap.ts';
@@ -19,6 +21,8 @@ export interface Hand {
   readonly undo: () => void;
   readonly go: (place: number) => void;
   readonly fell: (place: number) => void;
+  readonly move: (move: Move) => void;
+  readonly movesBack: (which: 'last' | 'all') => void;
   readonly toPhase: (phase: Exclude<Phase, 'done'>) => void;
   readonly close: () => void;
 }
@@ -59,6 +63,15 @@ export function handOf(ports: VisitPorts, view: ColonyView, session: Session): H
         stamp: stamp(),
         words: { note: text('visiting.fell-note', { place: String(place) }, manner) },
       }),
+    move: (move) => tap({ kind: 'move', entry: newId(), move, stamp: stamp(), next: newId() }),
+    movesBack: (which) =>
+      tap(({ moves }) => ({
+        kind: 'moves back',
+        which,
+        ids: moves.map(() => newId()),
+        stamp: stamp(),
+        words: { why: text('visiting.moves-back-why', {}, manner) },
+      })),
     toPhase: (phase) => tap({ kind: 'phase', phase, next: newId() }),
     close: () =>
       tap((draft) => ({
@@ -77,10 +90,12 @@ function downOf(ports: VisitPorts, view: ColonyView, draft: Draft, bar: BarDraft
   const { newId, manner } = ports;
   const { place, seen } = bar;
   const reading = readingOf(draft, place, seen);
-  const expected = ports.expect(view, reading);
+  const hangs = placeNamed(draft, place);
+  // Of a bar that was moved today nothing is told: the picture may know of the move already.
+  const expected = hangs === place ? ports.expect(view, reading) : nothingExpected;
   const before = draft.read.filter((row) => row.place !== place).map((row) => readingOf(draft, row.place, row.seen));
   const far = draft.foretold === null ? null : ports.far(draft.foretold, place, [...before, reading]);
-  const note = text('visiting.note-text', { place: String(place), text: bar.note.trim() }, manner);
+  const note = text('visiting.note-text', { place: String(hangs), text: bar.note.trim() }, manner);
   const words = { note, why: text('visiting.correct-why', {}, manner) };
   return { kind: 'down', entry: bar.entry, next: newId(), noteId: newId(), stamp, words, expected, far };
 }

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useText } from '../frame/manner.tsx';
+import { arrangementOf, placeNamed } from './arrangement.ts';
 import { type BarDraft, type Draft, unseen } from './draft.ts';
 import { OneOf, Stepper } from './parts.tsx';
 import { readingOf } from './to-entries.ts';
@@ -38,7 +39,10 @@ export function MorePanel({ draft, bar, discarding }: MoreProps) {
           </button>
         </div>
       )}
-      <div className="visit-grid visit-grid-3">
+      <div className="visit-grid visit-grid-2">
+        <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('moves')}>
+          {t('visiting.to-moves')}
+        </button>
         <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('row')}>
           {t('visiting.to-row')}
         </button>
@@ -66,18 +70,25 @@ function AsExpected({ draft, bar }: { readonly draft: Draft; readonly bar: BarDr
   );
 }
 
-/** Another bar of the bay, one that was put down before too. */
+/** Another bar of the bay, one that was put down before too; by the place where it hangs now. */
 function GoTo({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft }) {
   const { t } = useText();
   const { go } = useHand();
-  const { from, to } = draft.bay;
-  const [place, setPlace] = useState(bar.place);
-  const step = (by: 1 | -1) => setPlace((before) => Math.min(to, Math.max(from, before + by)));
+  const { row } = arrangementOf(draft);
+  const inHand = placeNamed(draft, bar.place);
+  const [place, setPlace] = useState(inHand);
+  const step = (by: 1 | -1) => setPlace((before) => Math.min(row.to, Math.max(row.from, before + by)));
+  const hung = row.at.get(place)?.what;
+  const found = typeof hung === 'number' ? hung : null;
   return (
     <div className="visit-grid visit-grid-2">
       <Stepper named what={t('visiting.go-place')} value={place} onStep={step} />
-      <button type="button" aria-disabled={bar.touched || place === bar.place} onClick={() => go(place)}>
-        {bar.touched ? t('visiting.in-hand', { place: String(bar.place) }) : t('visiting.go', { place: String(place) })}
+      <button
+        type="button"
+        aria-disabled={bar.touched || found === null || found === bar.place}
+        onClick={() => (found === null ? undefined : go(found))}
+      >
+        {bar.touched ? t('visiting.in-hand', { place: String(inHand) }) : t('visiting.go', { place: String(place) })}
       </button>
     </div>
   );

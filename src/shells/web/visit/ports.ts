@@ -4,6 +4,8 @@
  * the engine, and can be driven by tests.
  */
 import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
+import type { AwayComb } from '../../../hive/away-combs.ts';
+import type { Widths } from '../../../hive/widths.ts';
 import type { Surprise } from '../../../apiary/visit-told.ts';
 import type { BarView, ColonyView } from '../../../colony/view.ts';
 import type { Reading } from '../../../colony/reading.ts';
@@ -61,6 +63,10 @@ export interface VisitPorts {
   readonly far: (foretold: BarsForetold, place: number, readings: readonly Reading[]) => FarBar | null;
   /** How a reading of today looks as a bar of the strip. */
   readonly drawn: (view: ColonyView, reading: Reading) => BarView;
+  /** Combs of the yard that hang nowhere, the latest first. */
+  readonly away: readonly AwayComb[];
+  /** Bars and strips of wood against the trough, before this visit's moves; null when the hive is not in the picture. */
+  readonly widths: Widths | null;
   /** The trough as it is drawn. */
   readonly trough: Trough;
   readonly authority: { readonly name: string; readonly phone: string } | null;

@@ -2,6 +2,7 @@
 import type { Slot } from '../../../advice/advice.ts';
 import type { Manner } from '../../../words/say.ts';
 import { type SlotValue, text, type TextKey } from '../../../words/text.ts';
+import { placeNamed } from './arrangement.ts';
 import type { Draft, Written } from './draft.ts';
 import { rowEnd } from './to-entries.ts';
 
@@ -11,10 +12,10 @@ export function closingSentence(draft: Draft, colony: string, manner: Manner): s
   return [...opened(draft, colony, kind, say), ...seenOnBars(draft, say), ...wholeHive(draft, say)].join(' ');
 }
 
-/** Bars of the bay without a reading. */
+/** Bars that hung in the bay when the visit began and were not read, by where they hung. */
 export function notOpened(draft: Draft): readonly number[] {
   const { from, to } = draft.bay;
-  const read = new Set(draft.read.map((row) => row.place));
+  const read = new Set([...draft.gaps, ...draft.read.map((row) => row.place)]);
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index).filter((place) => !read.has(place));
 }
 
@@ -33,7 +34,7 @@ function seenOnBars(draft: Draft, say: Say): readonly string[] {
   if (read.length === 0) return [];
   const at = (found: readonly Written[]): Slot => ({
     kind: 'places',
-    places: found.map((row) => row.place),
+    places: found.map((row) => placeNamed(draft, row.place)).sort((a, b) => a - b),
     cite: { kind: 'entry', id: draft.visit },
   });
   const brood = read.filter((row) => (row.seen.brood8 ?? 0) > 0);
@@ -89,6 +90,7 @@ function wholeHive(draft: Draft, say: Say): readonly string[] {
           place: String(rowEnd(draft)),
         })
       : '',
+    draft.moves.length > 0 ? say('visiting.sentence.moves', { n: draft.moves.length }) : '',
     closing.beesBars !== null ? say('visiting.sentence.bees', { n: closing.beesBars }) : '',
     closing.straight !== null ? say('visiting.sentence.straight', { how: say(`straight.${closing.straight}`) }) : '',
     closing.temper !== null ? say('visiting.sentence.temper', { temper: say(`temper.${closing.temper}`) }) : '',

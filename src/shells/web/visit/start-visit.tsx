@@ -41,6 +41,7 @@ export function StartVisit() {
       hiveBars: view.hiveBars,
       brushed,
       combs,
+      gaps: view.gaps,
       foretold: ports.foretell(view),
     });
   return (

@@ -73,6 +73,11 @@ function unopened(place: number, view: ColonyView): BarView {
   };
 }
 
+/** A bar hung in at this visit. */
+export function bareBar(place: number, view: ColonyView): BarView {
+  return { ...unopened(place, view), kind: 'bare', built: 0, shares: bareShares, ink: 'seen' };
+}
+
 interface Where {
   readonly edges: Edges;
   readonly barTop: number;

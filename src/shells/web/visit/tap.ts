@@ -10,7 +10,6 @@ import {
   type Closing,
   type Draft,
   freshBar,
-  nextPlace,
   type Panel,
   type Phase,
   reopenedBar,
@@ -22,6 +21,9 @@ import {
   type Written,
 } from './draft.ts';
 import type { Expected } from './ports.ts';
+import { arrangementOf, isReached, placeNamed } from './arrangement.ts';
+import { nextPlace } from './next-place.ts';
+import { moveBar, movesBack, type MoveTap } from './tap-move.ts';
 import { seenAfter, type SeenTap, tooMuch } from './seen.ts';
 import { correctionEntry, noteEntry, readingEntry, rowEnd, type Stamp, visitEntry, voidEntry } from './to-entries.ts';
 
@@ -64,6 +66,7 @@ export type Tap =
       readonly smokeMinutes: number | null;
       readonly sentence: string;
     }
+  | MoveTap
   | { readonly kind: 'undo'; readonly next: Id; readonly stamp: Stamp; readonly words: Words }
   /** Not a tap: the journal says that it has these. */
   | { readonly kind: 'stored'; readonly ids: readonly Id[] };
@@ -84,6 +87,10 @@ export function tap(draft: Draft, by: Tap): Draft {
       return go(draft, by.place, by.next);
     case 'fell':
       return fell(draft, by);
+    case 'move':
+      return moveBar(draft, by);
+    case 'moves back':
+      return movesBack(draft, by);
     case 'undo':
       return undo(draft, by);
     case 'close':
@@ -161,8 +168,11 @@ function putDown(
 ): { readonly written: Written; readonly entries: readonly Entry[] } {
   const { again, seen, place } = bar;
   if (again === null) {
-    const written: Written = { place, reading: bar.entry, seen, corrections: [] };
-    return { written, entries: [readingEntry(draft, bar.entry, place, seen, by.stamp)] };
+    const hangs = placeNamed(draft, place);
+    const movesThen = draft.moves.length;
+    const moved = movesThen === 0 ? {} : { readAt: hangs, movesThen };
+    const written: Written = { place, reading: bar.entry, seen, ...moved, corrections: [] };
+    return { written, entries: [readingEntry(draft, bar.entry, hangs, seen, by.stamp)] };
   }
   if (JSON.stringify(again.seen) === JSON.stringify(seen)) return { written: again, entries: [] };
   const written = { ...again, seen, corrections: [...again.corrections, bar.entry] };
@@ -189,8 +199,8 @@ function onward(draft: Draft, after: number, next: Id): Draft {
 
 /** Takes up another bar; never while one is in the hand with something read of it. */
 function go(draft: Draft, place: number, next: Id): Draft {
-  const { bay, bar } = draft;
-  if (bar?.touched === true || bar?.place === place || place < bay.from || place > bay.to) return draft;
+  const { bar } = draft;
+  if (bar?.touched === true || bar?.place === place || !isReached(arrangementOf(draft), place)) return draft;
   return { ...draft, phase: 'bars', panel: null, past: [], ...takenUp(draft, place, next) };
 }
 
@@ -244,7 +254,8 @@ function toPhase(draft: Draft, phase: Exclude<Phase, 'done'>, next: Id): Draft {
 }
 
 function barAgain(draft: Draft, next: Id): BarDraft | null {
-  const last = draft.places.at(-1);
+  const now = arrangementOf(draft);
+  const last = draft.places.findLast((place) => isReached(now, place));
   return last === undefined ? null : takenUp(draft, last, next).bar;
 }
 
@@ -257,7 +268,7 @@ function close(draft: Draft, by: Extract<Tap, { kind: 'close' }>): Draft {
 function rowStep(draft: Draft, what: 'given' | 'taken' | 'follower', by: 1 | -1): Draft {
   const value = draft.closing[what] + by;
   const closing: Closing = { ...draft.closing, [what]: value };
-  const end = rowEnd({ bay: draft.bay, closing });
+  const end = rowEnd({ ...draft, closing });
   const least = draft.bay.follower === 'last' ? draft.bay.from : 1;
   const most = draft.bay.follower === 'last' ? draft.hiveBars : draft.bay.to;
   const counts = what === 'follower' || value >= 0;

@@ -6,7 +6,8 @@
 import type { Reading } from '../../../colony/reading.ts';
 import type { VisitBody } from '../../../colony/visit.ts';
 import { type At, dayOf, type Entry, type Id, type Instant } from '../../../journal/entry.ts';
-import type { Draft, Seen, Written } from './draft.ts';
+import { type ArrangedDraft, arrangementOf, barsHung } from './arrangement.ts';
+import type { Draft, Seen, VisitMove, Written } from './draft.ts';
 
 /** When something was tapped, as entries have it. */
 export interface Stamp {
@@ -34,13 +35,18 @@ export function readingOf(draft: Pick<Draft, 'visit' | 'hive'>, place: number, s
   };
 }
 
+/** `place`: where it hangs as it is read. */
 export function readingEntry(draft: Draft, id: Id, place: number, seen: Seen, stamp: Stamp): Entry {
   return envelope(draft, id, stamp, 'reading', readingOf(draft, place, seen));
 }
 
+export function moveEntry(draft: Draft, { entry, move }: VisitMove, stamp: Stamp): Entry {
+  return envelope(draft, entry, stamp, 'move', { hive: draft.hive, visit: draft.visit, outward: draft.bay.follower, move });
+}
+
 /** Changes a reading that is in the journal; its own time stays. */
 export function correctionEntry(draft: Draft, id: Id, written: Written, seen: Seen, stamp: Stamp, why: string): Entry {
-  const body = { body: readingOf(draft, written.place, seen), why, knew: [...written.corrections] };
+  const body = { body: readingOf(draft, written.readAt ?? written.place, seen), why, knew: [...written.corrections] };
   return { ...envelope(draft, id, stamp, 'correction', body), corrects: written.reading };
 }
 
@@ -91,28 +97,28 @@ export function visitBody(draft: Draft, ended: At | null, smokeMinutes: number |
 
 /** Bars hung in at the end of the row: the places beyond the old end, toward the follower board. */
 export function givenPlaces(draft: Draft): readonly number[] {
-  const { bay, closing } = draft;
-  return Array.from({ length: closing.given }, (_, index) =>
-    bay.follower === 'last' ? bay.to + 1 + index : bay.from - 1 - index,
+  const { from, to } = arrangementOf(draft).row;
+  return Array.from({ length: draft.closing.given }, (_, index) =>
+    draft.bay.follower === 'last' ? to + 1 + index : from - 1 - index,
   );
 }
 
 /** Bars taken out at the end of the row, the last first. */
 export function takenPlaces(draft: Draft): readonly number[] {
-  const { bay, closing } = draft;
-  return Array.from({ length: closing.taken }, (_, index) => (bay.follower === 'last' ? bay.to - index : bay.from + index));
+  const { from, to } = arrangementOf(draft).row;
+  return Array.from({ length: draft.closing.taken }, (_, index) => (draft.bay.follower === 'last' ? to - index : from + index));
 }
 
 /** The last place of the bay at the follower board after the visit. */
-export function rowEnd(draft: Pick<Draft, 'bay' | 'closing'>): number {
-  const { bay, closing } = draft;
-  const outwards = closing.given - closing.taken + closing.follower;
-  return bay.follower === 'last' ? bay.to + outwards : bay.from - outwards;
+export function rowEnd(draft: ArrangedDraft & Pick<Draft, 'closing'>): number {
+  const { row } = arrangementOf(draft);
+  const outwards = draft.closing.given - draft.closing.taken + draft.closing.follower;
+  return draft.bay.follower === 'last' ? row.to + outwards : row.from - outwards;
 }
 
 /** Bars that should hang in the bay now, by what the journal said and what was done today. */
-export function barsExpected(draft: Pick<Draft, 'bay' | 'closing'>): number {
-  return draft.bay.to - draft.bay.from + 1 + draft.closing.given - draft.closing.taken;
+export function barsExpected(draft: ArrangedDraft & Pick<Draft, 'closing'>): number {
+  return barsHung(arrangementOf(draft)) + draft.closing.given - draft.closing.taken;
 }
 
 /**

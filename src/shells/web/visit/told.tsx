@@ -7,6 +7,7 @@
 import type { Day } from '../../../numbers/day.ts';
 import { useText, type Wording } from '../frame/manner.tsx';
 import { FarLine } from './far-line.tsx';
+import { placeNamed } from './arrangement.ts';
 import type { BarDraft, Draft, ToldBar } from './draft.ts';
 import { stopSigns, StopText } from './sign-panel.tsx';
 import { downRefused } from './tap.ts';
@@ -15,24 +16,25 @@ export function Told({ draft, bar }: { readonly draft: Draft; readonly bar: BarD
   const { t } = useText();
   if (stopSigns(bar).length > 0 && draft.panel === null) return <StopText short />;
   const { told } = draft;
+  const named = (place: number): string => String(placeNamed(draft, place));
   return (
     <div className="visit-told" role="status">
       {downRefused(bar) === 'too much' ? (
         <p>{t('visiting.refused.too much', { brood: bar.seen.brood8 ?? 0, food: bar.seen.food8 ?? 0 })}</p>
       ) : bar.again !== null ? (
-        <p>{t('visiting.again', { place: String(bar.place) })}</p>
+        <p>{t('visiting.again', { place: named(bar.place) })}</p>
       ) : told === null && bar.touched ? null : told === null ? (
-        <p>{t('visiting.refused.nothing read', { place: String(bar.place) })}</p>
+        <p>{t('visiting.refused.nothing read', { place: named(bar.place) })}</p>
       ) : told.far !== null && !bar.touched ? (
         <FarLine told={told} />
       ) : (
-        <p>{toldOf(told, t)}</p>
+        <p>{toldOf(told, named(told.place), t)}</p>
       )}
     </div>
   );
 }
 
-function toldOf({ place, seen, expected }: ToldBar, t: Wording['t']): string {
+function toldOf({ seen, expected }: ToldBar, place: string, t: Wording['t']): string {
   const eighths = (value: number | null) => (value === null ? t('visiting.not-read') : String(value));
   const read = t(seen.asExpected === true ? 'visiting.told-as-expected' : 'visiting.told-seen', {
     brood: eighths(seen.brood8),
@@ -40,7 +42,7 @@ function toldOf({ place, seen, expected }: ToldBar, t: Wording['t']): string {
   });
   const { lastTime, today, surprise } = expected;
   return [
-    t('visiting.told', { place: String(place), seen: read }),
+    t('visiting.told', { place, seen: read }),
     surprise === null ? '' : t(`visiting.surprise.${surprise}`),
     lastTime === null
       ? t('visiting.told-first')

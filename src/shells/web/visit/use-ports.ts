@@ -16,7 +16,9 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
   const model = useYardModel();
   const manner = useManner();
   const { troughOf } = useDrawings();
-  const { yard, observer, today, aside, now } = useYard();
+  const { yard, observer, today, aside, now, picture } = useYard();
+  const away = picture?.away ?? noneAway;
+  const widths = picture?.hives.find(({ id }) => id === view.hive)?.widths ?? null;
   const trough = troughOf(view.hive);
   const authority = aside.contacts.find((contact) => contact.role === 'authority');
   const { overrides } = aside;
@@ -29,6 +31,8 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
       today,
       manner,
       trough,
+      away,
+      widths,
       newId,
       now: () => {
         const moment = new Date();
@@ -49,6 +53,8 @@ export function useVisitPorts(view: ColonyView): VisitPorts {
       authority: name === null || phone === null ? null : { name, phone },
       // `now` is made anew with every entry; what it reads (day, time zone) is named here.
     }),
-    [model, yard, observer, today, manner, trough, overrides, name, phone],
+    [model, yard, observer, today, manner, trough, away, widths, overrides, name, phone],
   );
 }
+
+const noneAway: VisitPorts['away'] = [];

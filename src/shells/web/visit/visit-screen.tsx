@@ -14,6 +14,7 @@ import { ClosingColony } from './closing-colony.tsx';
 import { ClosingConfirm } from './closing-confirm.tsx';
 import { ClosingRow } from './closing-row.tsx';
 import type { Draft } from './draft.ts';
+import { MovesScreen } from './moves-screen.tsx';
 import { Shell } from './shell.tsx';
 import { StartVisit } from './start-visit.tsx';
 import { useVisitPorts } from './use-ports.ts';
@@ -87,6 +88,8 @@ function Step({ draft, trouble }: { readonly draft: Draft; readonly trouble: Rea
   switch (draft.phase) {
     case 'bars':
       return <BarDesk draft={draft} trouble={trouble} />;
+    case 'moves':
+      return <MovesScreen draft={draft} trouble={trouble} />;
     case 'row':
       return <ClosingRow draft={draft} trouble={trouble} />;
     case 'colony':

@@ -2,15 +2,18 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { Drawn } from '../frame/drawn.tsx';
 import { useText } from '../frame/manner.tsx';
+import type { BarView } from '../../../colony/view.ts';
+import { arrangementOf, placeNamed, placeOf } from './arrangement.ts';
 import type { Draft } from './draft.ts';
-import { visitStrip } from './strip-of-visit.ts';
+import { bareBar, visitStrip } from './strip-of-visit.ts';
 import { readingOf, rowEnd } from './to-entries.ts';
 import { useHand } from './use-session.ts';
 
 const least = { width: 320, height: 44 };
 const settleMs = 250;
 
-export function VisitStrip({ draft }: { readonly draft: Draft }) {
+/** `selected`: the place that is looked at, where it is not that of the bar in the hand. */
+export function VisitStrip({ draft, selected = null }: { readonly draft: Draft; readonly selected?: number | null }) {
   const { t } = useText();
   const { view, ports } = useHand();
   const box = useRef<HTMLDivElement>(null);
@@ -39,12 +42,23 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
       watcher.disconnect();
     };
   }, []);
-  const { read, told, bay, closing, visit, hive } = draft;
-  const current = draft.phase === 'bars' ? (draft.bar?.place ?? null) : null;
+  const { read, told, bay, closing, visit, hive, hiveBars, moves, gaps } = draft;
+  const current = selected ?? (draft.phase === 'bars' && draft.bar !== null ? placeNamed(draft, draft.bar.place) : null);
   const svg = useMemo(() => {
     const of = (row: Draft['read'][number]) => readingOf({ visit, hive }, row.place, row.seen);
-    const end = rowEnd({ bay, closing });
-    const stretch = bay.follower === 'last' ? { from: bay.from, to: end } : { from: end, to: bay.to };
+    const arranged = { bay, gaps, hiveBars, moves, read };
+    const now = arrangementOf(arranged);
+    const end = rowEnd({ ...arranged, closing });
+    const stretch = bay.follower === 'last' ? { from: now.row.from, to: end } : { from: end, to: now.row.to };
+    const shown = read.flatMap((row): (readonly [number, BarView])[] => {
+      const place = placeOf(now, row.place);
+      const drawn = ports.drawn(view, of(row));
+      // What hangs elsewhere than it was found is drawn by its reading alone.
+      return place === null ? [] : [[place, place === row.place ? drawn : { ...drawn, place, comb: null, mark: null }]];
+    });
+    const hung = [...now.row.at].flatMap(([place, one]): (readonly [number, BarView])[] =>
+      typeof one.what === 'string' && one.bare ? [[place, bareBar(place, view)]] : [],
+    );
     return visitStrip({
       view,
       trough: ports.trough,
@@ -52,11 +66,11 @@ export function VisitStrip({ draft }: { readonly draft: Draft }) {
       bay: stretch,
       end,
       ...size,
-      read: new Map(read.map((row) => [row.place, ports.drawn(view, of(row))])),
-      told,
+      read: new Map([...shown, ...hung]),
+      told: told === null || placeOf(now, told.place) !== told.place ? null : told,
       label: t('visiting.strip', { read: read.length, left: bay.to - bay.from + 1 - read.length }),
     });
-  }, [view, ports, current, read, told, bay, closing, visit, hive, size, t]);
+  }, [view, ports, current, read, told, bay, closing, visit, hive, gaps, hiveBars, moves, size, t]);
   return (
     <div className="visit-strip" ref={box}>
       <Drawn svg={svg} />

@@ -1,0 +1,170 @@
+/**
+ * One move of the hands at an open hive: a bar taken, put, swapped, turned, shifted, the follower board, a spacer. It is
+ * relative to the row as it hung at that moment (`row.ts`); contents and marks travel with the comb.
+ */
+import * as z from 'zod/mini';
+import { dayOf, type Entry, type Id, idSchema } from '../journal/entry.ts';
+import { entryKind, fits } from '../journal/kind.ts';
+import type { Issue } from '../numbers/result.ts';
+import { fault, placeFaults, unknown } from './faults.ts';
+import { bring, combAt, newComb, rehang } from './hanging.ts';
+import { awayWhere, type Hung, moved, type Put, type Row } from './row.ts';
+import { placeSchema } from './shapes.ts';
+import type { Bay, Comb, HiveDraft } from './state.ts';
+import { bayAt, moveBay, overlapping } from './stretch.ts';
+import { widthFault } from './widths.ts';
+
+const most = 60;
+const mostSpacerMm = 200;
+
+const put = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('taken'), entry: idSchema }),
+  z.strictObject({ kind: z.literal('comb'), comb: idSchema }),
+  z.strictObject({ kind: z.literal('bare') }),
+]);
+
+const moveSchema = z.discriminatedUnion('do', [
+  z.strictObject({ do: z.literal('take'), place: placeSchema, to: z.enum(awayWhere) }),
+  z.strictObject({ do: z.literal('put'), place: placeSchema, what: put, room: z.enum(['free', 'make way']) }),
+  z.strictObject({ do: z.literal('swap'), place: placeSchema, with: placeSchema }),
+  z.strictObject({ do: z.literal('turn'), place: placeSchema }),
+  z.strictObject({ do: z.literal('shift'), place: placeSchema, by: z.int().check(z.minimum(-most), z.maximum(most)) }),
+  z.strictObject({ do: z.literal('follower'), place: placeSchema }),
+  z.strictObject({
+    do: z.literal('spacer'),
+    place: placeSchema,
+    widthMm: z.number().check(z.minimum(0), z.maximum(mostSpacerMm)),
+  }),
+]);
+
+const schema = z.strictObject({
+  hive: idSchema,
+  /** The visit at which it was done; null where none was written. */
+  visit: z.nullable(idSchema),
+  /** The end wall toward which bars make way. */
+  outward: z.enum(['first', 'last']),
+  move: moveSchema,
+});
+
+export type MoveBody = z.infer<typeof schema>;
+
+export const moveKind = entryKind<MoveBody, HiveDraft>({ kind: 'move', version: 1, schema, apply });
+
+/** A comb of the journal, or null: a bar that nobody has read. */
+type Bar = Id | null;
+
+function apply(draft: HiveDraft, entry: Entry<MoveBody>): readonly Issue[] {
+  const { hive: hiveId, move, outward } = entry.body;
+  const hive = draft.hives.get(hiveId);
+  if (hive === undefined) return unknown(entry, 'hive', 'hive', hiveId, draft.hives);
+  const beyond = placeFaults(entry, 'move.place', move.place, hive.bars);
+  if (beyond.length > 0) return beyond;
+  const bay = bayAt(draft, hiveId, move.place);
+  const row = rowOf(draft, hiveId, bay, move.place, hive.bars, outward);
+  const hung = move.do === 'put' ? toPut(draft, entry, move.what) : { bar: null, issues: [] };
+  if (hung.issues.length > 0) return hung.issues;
+  const next = moved(row, move, hung.bar, () => unread);
+  if (!next.ok) return next.issues.map(({ code, path, found, expected }) => fault(entry, code, `move.${path}`, found, expected));
+  const faults = endFaults(draft, entry, bay, next.value);
+  const wide = widthFault(draft, hive, move.do === 'spacer' ? { place: move.place, widthMm: move.widthMm } : null);
+  if (wide !== null && (move.do === 'spacer' || move.do === 'put'))
+    faults.push(fault(entry, 'wider-than-trough', 'move.place', `${wide.sumMm} mm`, `at most ${wide.lengthMm} mm of bars`));
+  if (faults.length > 0) return faults;
+  if (move.do === 'spacer') setSpacer(draft, hiveId, move.place, move.widthMm);
+  else hang(draft, entry, bay, row, next.value);
+  return fits;
+}
+
+/** A bar that nobody has read. */
+const unread: Hung<Bar> = { what: null, bare: false, turned: false };
+
+function rowOf(draft: HiveDraft, hive: Id, bay: Bay | null, place: number, bars: number, outward: Row<Bar>['outward']): Row<Bar> {
+  const [from, to] = bay === null ? [place, place] : [bay.from, bay.to];
+  const at = new Map<number, Hung<Bar>>();
+  const gaps = draft.gaps.get(hive) ?? new Set<number>();
+  for (let where = 1; where <= bars; where += 1) {
+    const comb = combAt(draft, hive, where);
+    const within = from <= where && where <= to;
+    // Combs behind the follower board are known; those of another colony are not of this row.
+    if (!within && overlapping(draft, hive, where, where, bay?.id ?? null) !== null) continue;
+    if (comb !== null) at.set(where, { what: comb.id, bare: comb.built === 0, turned: isTurned(comb) });
+    else if (within && bay !== null && !gaps.has(where)) at.set(where, unread);
+  }
+  return { bars, from, to, outward, at, gaps };
+}
+
+function isTurned({ at }: Comb): boolean {
+  return at?.kind === 'place' && at.facing === 'turned';
+}
+
+/** What is to be put, or why it cannot be. */
+function toPut(
+  draft: HiveDraft,
+  entry: Entry<MoveBody>,
+  what: Put,
+): { readonly bar: Hung<Bar> | null; readonly issues: readonly Issue[] } {
+  if (what.kind === 'bare') return { bar: { what: entry.id, bare: true, turned: false }, issues: [] };
+  const path = what.kind === 'taken' ? 'move.what.entry' : 'move.what.comb';
+  const comb = what.kind === 'comb' ? draft.combs.get(what.comb) : takenBy(draft, what.entry);
+  const named = what.kind === 'comb' ? what.comb : what.entry;
+  if (comb === undefined)
+    return { bar: null, issues: [fault(entry, 'unknown-comb', path, named, 'a comb that was taken before')] };
+  const issue = combFault(comb, entry, path);
+  return { bar: { what: comb.id, bare: comb.built === 0, turned: false }, issues: issue === null ? [] : [issue] };
+}
+
+function combFault(comb: Comb, entry: Entry<MoveBody>, path: string): Issue | null {
+  if (comb.ended !== null) return fault(entry, 'comb-ended', path, comb.id, `a comb that did not end on ${comb.ended}`);
+  if (comb.born !== null && dayOf(entry.at) < comb.born.earliest)
+    return fault(entry, 'placed-before-born', path, dayOf(entry.at), `a day from ${comb.born.earliest} on`);
+  if (comb.at?.kind === 'place')
+    return fault(entry, 'comb-in-two-places', path, comb.id, `a comb in hand or put away: it hangs at place ${comb.at.place}`);
+  return null;
+}
+
+/** What a move took. */
+function takenBy(draft: HiveDraft, entry: Id): Comb | undefined {
+  return [...draft.combs.values()].find(({ placings }) =>
+    placings.some((placing) => placing.entry === entry && placing.spot.kind === 'away'),
+  );
+}
+
+function endFaults(draft: HiveDraft, entry: Entry<MoveBody>, bay: Bay | null, { from, to }: Row<Bar>): Issue[] {
+  const other = overlapping(draft, entry.body.hive, from, to, bay?.id ?? null);
+  if (other === null) return [];
+  return [fault(entry, 'bays-overlap', 'move.place', `${from} to ${to}`, `places outside ${other.from} to ${other.to}`)];
+}
+
+function hang(draft: HiveDraft, entry: Entry<MoveBody>, bay: Bay | null, before: Row<Bar>, after: Row<Bar>): void {
+  const { hive, move } = entry.body;
+  if (move.do === 'take') {
+    const comb = draft.combs.get(before.at.get(move.place)?.what ?? '') ?? newComb(entry.id);
+    draft.combs.set(comb.id, comb);
+    rehang(draft, [{ comb, spot: { kind: 'away', where: move.to } }], entry);
+  }
+  if (move.do === 'put' && move.what.kind === 'bare') draft.combs.set(entry.id, { ...newComb(entry.id), built: 0 });
+  rehang(
+    draft,
+    [...after.at].flatMap(([place, { what, turned }]) => {
+      const comb = what === null ? undefined : draft.combs.get(what);
+      return comb === undefined
+        ? []
+        : [{ comb, spot: { kind: 'place', hive, place, facing: turned ? 'turned' : 'as built' } as const }];
+    }),
+    entry,
+  );
+  // A bare bar behind the follower board gives way to wood that nobody has read.
+  for (const [place, { what }] of after.at) {
+    const there = what === null ? combAt(draft, hive, place) : null;
+    if (there !== null) bring(draft, there, { kind: 'away', where: 'hand' }, entry);
+  }
+  draft.gaps.set(hive, new Set(after.gaps));
+  if (bay !== null) moveBay(bay, after.from, after.to, entry);
+}
+
+function setSpacer(draft: HiveDraft, hive: Id, place: number, widthMm: number): void {
+  const spacers = draft.spacers.get(hive) ?? new Map<number, number>();
+  if (widthMm > 0) spacers.set(place, widthMm);
+  else spacers.delete(place);
+  draft.spacers.set(hive, spacers);
+}
