@@ -333,11 +333,13 @@ function rolledSearch({ roll, one }: Dice): ColonyView['search'] {
 }
 
 function rolledEvents({ roll, near }: Dice): ColonyView['events'] {
+  const rolledFallen = roll(2) === 0 ? 'honey' : 'brood';
   const all: ColonyView['events'] = [
     { day: near(), entry: 'event-hived', event: { kind: 'swarm hived', parent: null } },
     { day: near(), entry: 'event-fed', event: { kind: 'fed', what: 'syrup', amount: null } },
     { day: near(), entry: 'event-queen', event: { kind: 'queen began', queen: 'queen', how: 'introduced' } },
     { day: near(), entry: 'event-cut', event: { kind: 'cells cut' } },
+    { day: near(), entry: 'event-fell', event: { kind: 'comb fell', place: 1 + roll(9), what: rolledFallen, done: 'taken out' } },
   ];
   return all.filter(() => roll(2) === 0);
 }

@@ -1,5 +1,6 @@
 /** All rules, in one array; their order decides only between needs of the same weight. */
 import type { Rule } from './rule.ts';
+import { combFell } from './rule-comb-fell.ts';
 import { giveRoom } from './rule-give-room.ts';
 import { layingWorkers } from './rule-laying-workers.ts';
 import { leaveShut } from './rule-leave-shut.ts';
@@ -22,6 +23,7 @@ export const rules: readonly Rule[] = [
   askSign,
   giveRoom,
   noEggs,
+  combFell,
   newSwarm,
   visitDue,
   worthALook,

@@ -13,6 +13,7 @@ export const weights = {
   layingWorkers: 0.8,
   bentComb: 0.78,
   testComb: 0.75,
+  watchRobbing: 0.74,
   askSign: 0.72,
   roomGone: 0.7,
   lookForEggs: 0.66,

@@ -1,6 +1,7 @@
 /** All kinds of entries that this program understands, in one array. Adding a kind is its file and one line here. */
 import { adviceIssuedKind } from '../colony/kind-advice-issued.ts';
 import { colonyEndedKind } from '../colony/kind-colony-ended.ts';
+import { combFellKind } from '../colony/kind-comb-fell.ts';
 import { colonyKind } from '../colony/kind-colony.ts';
 import { contactKind } from '../colony/kind-contact.ts';
 import { feedingKind } from '../colony/kind-feeding.ts';
@@ -56,6 +57,7 @@ export const allKinds: readonly AnyKind<ColonyDraft>[] = [
   visitKind,
   readingKind,
   lookKind,
+  combFellKind,
   feedingKind,
   adviceIssuedKind,
   forecastIssuedKind,

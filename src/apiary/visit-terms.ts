@@ -1,4 +1,5 @@
 /** What the Visit screen asks in the keeper's terms, handed out at the front door: the signs, the notes on temper, and an empty comb. */
+export { doneWithFallen, type DoneWithFallen, type FallenComb, fallenCombs } from '../colony/comb-fell.ts';
 export { signs, type SignCode, type SignLevel } from '../colony/signs.ts';
 export { temperNotes, temperWords, visitKinds } from '../colony/visit.ts';
 export { bareShares } from '../hive/contents.ts';

@@ -20,6 +20,7 @@ import { dayWeatherKind } from '../weather/kind-day-weather.ts';
 import { adviceIssuedKind } from './kind-advice-issued.ts';
 import { colonyKind } from './kind-colony.ts';
 import { colonyEndedKind } from './kind-colony-ended.ts';
+import { combFellKind } from './kind-comb-fell.ts';
 import { contactKind } from './kind-contact.ts';
 import { feedingKind } from './kind-feeding.ts';
 import { figureOverrideKind } from './kind-figure-override.ts';
@@ -64,6 +65,7 @@ const kinds: readonly AnyKind<ColonyDraft>[] = [
   visitKind,
   readingKind,
   lookKind,
+  combFellKind,
   feedingKind,
   adviceIssuedKind,
   forecastIssuedKind,

@@ -97,6 +97,7 @@ function takeEvent(state: ColonyState, told: Told, dated: DatedEvent | undefined
       return;
     case 'fed':
     case 'cells cut':
+    case 'comb fell':
     case 'look':
     case 'ended':
     case 'united into':

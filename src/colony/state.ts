@@ -8,6 +8,7 @@ import type { Day } from '../numbers/day.ts';
 import type { Typed } from '../numbers/units.ts';
 import type { Window } from '../numbers/window.ts';
 import { emptyWeather, type WeatherDraft } from '../weather/state.ts';
+import type { DoneWithFallen, FallenComb } from './comb-fell.ts';
 import type { Reading } from './reading.ts';
 import type { VisitBody } from './visit.ts';
 
@@ -94,6 +95,12 @@ export type ColonyEvent =
   | { readonly kind: 'queen began'; readonly queen: Id; readonly how: ReignBegin }
   | { readonly kind: 'queen ended'; readonly queen: Id | null; readonly how: ReignEnd }
   | { readonly kind: 'cells cut' }
+  | {
+      readonly kind: 'comb fell';
+      readonly place: number;
+      readonly what: FallenComb;
+      readonly done: DoneWithFallen;
+    }
   | {
       readonly kind: 'look';
       readonly seen: readonly string[];

@@ -31,6 +31,7 @@ const shown: readonly (readonly [rule: string, day: Day, colony: string])[] = [
   ['visit-due', '2014-05-16', 'Willow'],
   ['stop-sign', '2013-08-28', 'Birch'],
   ['ask-sign', '2014-05-16', 'Linden back'],
+  ['comb-fell', '2013-07-14', 'Willow'],
 ];
 
 const pictures = new Map<Day, Picture>();

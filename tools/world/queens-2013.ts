@@ -151,7 +151,16 @@ export function calmer(yard: Yard, name: string): void {
 }
 
 export function willowLosesHerQueen(yard: Yard): void {
-  goTo(yard, 'Willow', { kind: 'usual', clock: at('2013-07-13', 11), room: 'none', notes: ['dropped a comb'] });
+  const day = '2013-07-13';
+  const { end } = goTo(yard, 'Willow', { kind: 'usual', clock: at(day, 11), room: 'none', notes: ['dropped a comb'] });
+  yard.scribe.write('comb-fell', { day, minute: end.minute + 1 }, yard.people.keeper.id, {
+    colony: yard.scribe.id('colony|Willow'),
+    hive: yard.scribe.id('hive|Willow'),
+    visit: null,
+    place: 5,
+    what: 'brood',
+    done: 'hung up again',
+  });
   loseQueen(yard.world, chargeOf(yard, 'Willow').society);
   chargeOf(yard, 'Willow').society.spared = true;
 }

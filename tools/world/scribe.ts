@@ -7,6 +7,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import type * as z from 'zod/mini';
 import { adviceIssuedKind } from '../../src/colony/kind-advice-issued.ts';
+import { combFellKind } from '../../src/colony/kind-comb-fell.ts';
 import { colonyEndedKind } from '../../src/colony/kind-colony-ended.ts';
 import { colonyKind } from '../../src/colony/kind-colony.ts';
 import { contactKind } from '../../src/colony/kind-contact.ts';
@@ -27,6 +28,7 @@ import { bayKind } from '../../src/hive/kind-bay.ts';
 import { combKind } from '../../src/hive/kind-comb.ts';
 import { hiveKind } from '../../src/hive/kind-hive.ts';
 import { measurementKind } from '../../src/hive/kind-measurement.ts';
+import { moveKind } from '../../src/hive/kind-move.ts';
 import { placingKind } from '../../src/hive/kind-placing.ts';
 import { yardKind } from '../../src/hive/kind-yard.ts';
 import { type Entry, envelopeSchema } from '../../src/journal/entry.ts';
@@ -42,6 +44,8 @@ const kinds = {
   bar: barKind,
   comb: combKind,
   placing: placingKind,
+  move: moveKind,
+  'comb-fell': combFellKind,
   measurement: measurementKind,
   observer: observerKind,
   contact: contactKind,

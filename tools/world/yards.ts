@@ -301,6 +301,7 @@ function afterwards(scribe: Scribe, keeper: string, luck: Chance, hive: Hive, cl
     });
     hive.state = 'laying';
   }
+  handled(scribe, keeper, luck, hive, clock);
   if (luck.happens(0.006)) {
     scribe.write('colony-ended', { ...clock, minute: clock.minute + 2 }, keeper, {
       colony: hive.colony,
@@ -308,6 +309,21 @@ function afterwards(scribe: Scribe, keeper: string, luck: Chance, hive: Hive, cl
       window: today,
     });
     hive.alive = false;
+  }
+}
+
+/** A comb that fell, or two that changed places. */
+function handled(scribe: Scribe, keeper: string, luck: Chance, hive: Hive, clock: Clock): void {
+  const at = { ...clock, minute: clock.minute + 1 };
+  const place = luck.whole(1, hive.combs);
+  const here = { hive: scribe.id(`hive|${hive.name}`), visit: null };
+  if (luck.happens(0.04)) {
+    const what = luck.pick(['honey', 'brood', 'empty comb'] as const);
+    const done = luck.pick(['hung up again', 'taken out'] as const);
+    scribe.write('comb-fell', at, keeper, { colony: hive.colony, ...here, place, what, done });
+  } else if (luck.happens(0.04)) {
+    const move = { do: 'swap', place, with: place + 1 } as const;
+    scribe.write('move', at, keeper, { ...here, outward: 'last', move });
   }
 }
 

@@ -143,6 +143,7 @@ export const colonyTexts = {
   'event.swarm-left-hived': 'A swarm left and was hived.',
   'event.swarm-hived': 'Hived as a swarm.',
   'event.swarm-hived-from': 'Hived as a swarm from {name}.',
+  'event.comb-fell': 'The comb of place {place} fell: {what}, {done}.',
   'event.split-off': 'Split: {name} got {count|one comb|# combs}.',
   'event.split-from': 'Began as a split from {name} with {count|one comb|# combs}.',
   'event.united-into': 'United into {name}.',

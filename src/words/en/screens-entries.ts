@@ -25,6 +25,7 @@ export const entryTexts = {
   'entry.move-what.taken': 'the bar taken before',
   'entry.move-what.comb': 'a comb that was put away',
   'entry.move-what.bare': 'a bare bar',
+  'entry.comb-fell': '{colony}, place {place}: the comb fell ({what}), {done}.',
   'entry.measurement': 'Measured: {what}, {value}.',
   'entry.observer': '{name} reads as {role}.',
   'entry.contact': '{role}: {name}.',

@@ -191,6 +191,12 @@ export const terms = {
   'sign.many dead bees': 'many dead bees',
   'sign.large hornets hunting': 'large hornets that hunt at the entrance',
 
+  'fallen.brood': 'brood',
+  'fallen.honey': 'honey',
+  'fallen.empty comb': 'empty comb',
+  'fallen-done.hung up again': 'hung up again',
+  'fallen-done.taken out': 'taken out',
+  'fallen-done.left inside': 'left inside',
   'caution.stings':
     'Stings: wear a veil. Trouble with breathing, swelling away from the sting or faintness is an emergency; call for help at once.',
   'caution.smoker': 'Smoker: it is a fire. Keep it on bare ground and put it out afterwards; local fire bans come first.',

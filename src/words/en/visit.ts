@@ -181,13 +181,11 @@ export const visit = {
   'visiting.far-place': 'at place {place}',
 
   'visiting.fell-asked': 'Did the comb of place {place} fall?',
-  'visiting.fell-about':
-    'It is written down with its time. Support it from beneath, keep it out of the sun, and look for the queen before you move it.',
-  'visiting.fell-yes': 'Yes, write it down',
-  'visiting.fell-no': 'No',
-  'visiting.fell-note': 'The comb of place {place} fell.',
-  'visiting.fell-noted':
-    'Written down: the comb of place {place} fell. Nothing reminds you of it by itself; look again in a few days.',
+  'visiting.fell-about': 'Where is the queen? Look on the floor and on the comb before it is moved. Keep honey covered.',
+  'visiting.fell-what': 'What hung on it, mostly',
+  'visiting.fell-done': 'What you did with it',
+  'visiting.fell-no': 'It did not fall',
+  'visiting.fell-noted': 'Written down: the comb of place {place} fell. The round will ask for eggs in a few days.',
   'visiting.fell-why': 'It did not fall.',
   'visiting.smoke-start': 'Smoke',
   'visiting.smoke': 'Smoke {n|1 min|# min}',

@@ -54,6 +54,7 @@ function happeningsOf(records: RecordBook, dated: DatedEvent): readonly [number,
       return kg === null ? [day] : [day, { kind: 'fed', kg }];
     }
     case 'swarm hived':
+    case 'comb fell':
     case 'united into':
     case 'look':
     case 'ended':

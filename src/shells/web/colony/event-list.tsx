@@ -88,6 +88,12 @@ function eventText(event: ColonyEvent, t: Wording['t'], names: Readonly<Record<s
       return t(`event.queen-ended-${event.how}`);
     case 'cells cut':
       return t('event.cells-cut');
+    case 'comb fell':
+      return t('event.comb-fell', {
+        place: String(event.place),
+        what: t(`fallen.${event.what}`),
+        done: t(`fallen-done.${event.done}`),
+      });
     case 'look':
       return event.seen.length === 0
         ? t('event.look')

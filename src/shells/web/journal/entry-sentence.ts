@@ -119,6 +119,12 @@ const tellers: Readonly<Record<string, Teller>> = {
     );
   },
   look: ({ named, term, manner }) => text('entry.look', { hive: named('hive'), flight: term('write.flight', 'flight') }, manner),
+  'comb-fell': ({ named, textOf, term, manner }) =>
+    text(
+      'entry.comb-fell',
+      { colony: named('colony'), place: textOf('place'), what: term('fallen', 'what'), done: term('fallen-done', 'done') },
+      manner,
+    ),
   feeding: ({ named, term, typed, body, manner }) =>
     body['amount'] === null
       ? text('entry.feeding', { colony: named('colony'), what: term('food', 'what') }, manner)

@@ -2,6 +2,7 @@
 import { useText } from '../frame/manner.tsx';
 import type { LookedFor, Stage } from '../../../colony/reading.ts';
 import type { BarDraft, Draft, Panel } from './draft.ts';
+import { FellPanel } from './fell-panel.tsx';
 import { MorePanel } from './more-panel.tsx';
 import { OneOf, Stepper } from './parts.tsx';
 import { SignPanel } from './sign-panel.tsx';
@@ -129,29 +130,6 @@ function NotePanel({ bar }: PanelProps) {
         <textarea value={bar.note} maxLength={600} onChange={(event) => tap({ kind: 'note', text: event.target.value })} />
       </label>
       <BackButton />
-    </>
-  );
-}
-
-function FellPanel({ draft, bar }: PanelProps) {
-  const { t } = useText();
-  const { fell, tap } = useHand();
-  const place = String(bar.place);
-  const noted = draft.fell.includes(bar.place);
-  return (
-    <>
-      <h2>{t('visiting.fell-asked', { place })}</h2>
-      <p>{noted ? t('visiting.fell-noted', { place }) : t('visiting.fell-about')}</p>
-      <div className="visit-grid visit-grid-2">
-        {noted ? null : (
-          <button type="button" onClick={() => fell(bar.place)}>
-            {t('visiting.fell-yes')}
-          </button>
-        )}
-        <button type="button" onClick={() => tap({ kind: 'panel', panel: null })}>
-          {t(noted ? 'visiting.back' : 'visiting.fell-no')}
-        </button>
-      </div>
     </>
   );
 }

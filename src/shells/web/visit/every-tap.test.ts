@@ -115,8 +115,9 @@ const thumbs: fc.Arbitrary<Thumb> = fc.oneof(
     kind: 'fell',
     place: draft.bar?.place ?? 1,
     id: uuid(n),
+    what: 'brood',
+    done: 'hung up again',
     stamp,
-    words: { note: 'fell' },
   })),
   {
     weight: 2,

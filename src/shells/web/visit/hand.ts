@@ -1,6 +1,6 @@
 /** The taps of the visit with what the world adds to them: ids, moments, words. */
 import type { ColonyView } from '../../../colony/view.ts';
-import type { Move } from '../../../apiary/visit-terms.ts';
+import type { DoneWithFallen, FallenComb, Move } from '../../../apiary/visit-terms.ts';
 import { text } from '../../../words/text.ts';
 import { placeNamed } from './arrangement.ts';
 import type { BarDraft, Draft, Phase } from './draft.ts';
@@ -20,7 +20,7 @@ export interface Hand {
   readonly notOpened: () => void;
   readonly undo: () => void;
   readonly go: (place: number) => void;
-  readonly fell: (place: number) => void;
+  readonly fell: (place: number, what: FallenComb, done: DoneWithFallen) => void;
   readonly move: (move: Move) => void;
   readonly movesBack: (which: 'last' | 'all') => void;
   readonly toPhase: (phase: Exclude<Phase, 'done'>) => void;
@@ -55,14 +55,7 @@ export function handOf(ports: VisitPorts, view: ColonyView, session: Session): H
       })),
     undo: () => tap({ kind: 'undo', next: newId(), stamp: stamp(), words: { why: text('visiting.fell-why', {}, manner) } }),
     go: (place) => tap({ kind: 'go', place, next: newId() }),
-    fell: (place) =>
-      tap({
-        kind: 'fell',
-        place,
-        id: newId(),
-        stamp: stamp(),
-        words: { note: text('visiting.fell-note', { place: String(place) }, manner) },
-      }),
+    fell: (place, what, done) => tap({ kind: 'fell', place, what, done, id: newId(), stamp: stamp() }),
     move: (move) => tap({ kind: 'move', entry: newId(), move, stamp: stamp(), next: newId() }),
     movesBack: (which) =>
       tap(({ moves }) => ({

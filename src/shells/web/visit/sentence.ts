@@ -56,7 +56,11 @@ function seenOnBars(draft: Draft, say: Say): readonly string[] {
     queen.length > 0 ? say('visiting.sentence.queen', { places: at(queen) }) : '',
     draft.fell.length > 0
       ? say('visiting.sentence.fell', {
-          places: { kind: 'places', places: draft.fell, cite: { kind: 'entry', id: draft.visit } },
+          places: {
+            kind: 'places',
+            places: draft.fell.map((bar) => placeNamed(draft, bar)),
+            cite: { kind: 'entry', id: draft.visit },
+          },
         })
       : '',
   ];

@@ -177,10 +177,10 @@ test('V7 no other bar is taken up while one with something read of it is in the 
 });
 
 test('V8 a fallen comb is noted once with its place, tells the temper, and can be taken back', () => {
-  const by: Tap = { kind: 'fell', place: 5, id: id(), stamp, words: { note: 'The comb of place 5 fell.' } };
+  const by: Tap = { kind: 'fell', place: 5, what: 'honey', done: 'taken out', id: id(), stamp };
   const fallen = tap(begin(), by);
   assert.deepEqual(tap(fallen, by).outbox, fallen.outbox);
-  assert.deepEqual([fallen.outbox[0]?.kind, fallen.closing.temperNotes], ['note', ['dropped a comb']]);
+  assert.deepEqual([fallen.outbox[0]?.kind, fallen.closing.temperNotes], ['comb-fell', ['dropped a comb']]);
   const back = undo(fallen);
   assert.deepEqual(
     [back.outbox[1]?.kind, back.outbox[1]?.corrects, back.closing.temperNotes, back.fell],

@@ -4,6 +4,7 @@
  * no longer in the hand does nothing, so that Down twice is Down once.
  */
 import type { FarBar } from '../../../apiary/bar-far.ts';
+import type { DoneWithFallen, FallenComb } from '../../../apiary/visit-terms.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import {
   type BarDraft,
@@ -25,7 +26,7 @@ import { arrangementOf, isReached, placeNamed } from './arrangement.ts';
 import { nextPlace } from './next-place.ts';
 import { moveBar, movesBack, type MoveTap } from './tap-move.ts';
 import { seenAfter, type SeenTap, tooMuch } from './seen.ts';
-import { correctionEntry, noteEntry, readingEntry, rowEnd, type Stamp, visitEntry, voidEntry } from './to-entries.ts';
+import { correctionEntry, fellEntry, noteEntry, readingEntry, rowEnd, type Stamp, visitEntry, voidEntry } from './to-entries.ts';
 
 /** Words that go into entries, made beforehand. */
 export interface Words {
@@ -49,7 +50,14 @@ export type Tap =
     }
   | { readonly kind: 'not opened'; readonly entry: Id; readonly next: Id; readonly stamp: Stamp; readonly words: Words }
   | { readonly kind: 'go'; readonly place: number; readonly next: Id }
-  | { readonly kind: 'fell'; readonly place: number; readonly id: Id; readonly stamp: Stamp; readonly words: Words }
+  | {
+      readonly kind: 'fell';
+      readonly place: number;
+      readonly what: FallenComb;
+      readonly done: DoneWithFallen;
+      readonly id: Id;
+      readonly stamp: Stamp;
+    }
   | { readonly kind: 'brushed always'; readonly brushed: boolean }
   | { readonly kind: 'smoke'; readonly ms: number | null }
   | { readonly kind: 'phase'; readonly phase: Exclude<Phase, 'done'>; readonly next: Id }
@@ -217,14 +225,14 @@ function fell(draft: Draft, by: Extract<Tap, { kind: 'fell' }>): Draft {
     ...draft.closing,
     temperNotes: [...new Set<TemperNote>([...temperNotes, 'dropped a comb'])],
   };
-  const note = noteEntry(draft, by.id, by.words.note ?? '', by.stamp);
+  const entry = fellEntry(draft, by.id, { place: placeNamed(draft, by.place), what: by.what, done: by.done }, by.stamp);
   const past: readonly Step[] = [...draft.past, { kind: 'fell', note: by.id, temperNotes }];
   return {
     ...draft,
     panel: null,
     fell: [...draft.fell, by.place],
     closing,
-    outbox: [...draft.outbox, note],
+    outbox: [...draft.outbox, entry],
     past: past.slice(-mostSteps),
   };
 }

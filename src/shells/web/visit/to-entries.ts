@@ -3,6 +3,7 @@
  * correction of it (or takes it back), closing is one visit. Bars that were not opened make nothing:
  * they stay unknown. Pure: ids and moments are handed in, sentences come from `words`.
  */
+import type { DoneWithFallen, FallenComb } from '../../../apiary/visit-terms.ts';
 import type { Reading } from '../../../colony/reading.ts';
 import type { VisitBody } from '../../../colony/visit.ts';
 import { type At, dayOf, type Entry, type Id, type Instant } from '../../../journal/entry.ts';
@@ -38,6 +39,16 @@ export function readingOf(draft: Pick<Draft, 'visit' | 'hive'>, place: number, s
 /** `place`: where it hangs as it is read. */
 export function readingEntry(draft: Draft, id: Id, place: number, seen: Seen, stamp: Stamp): Entry {
   return envelope(draft, id, stamp, 'reading', readingOf(draft, place, seen));
+}
+
+export function fellEntry(
+  draft: Draft,
+  id: Id,
+  fallen: { readonly place: number; readonly what: FallenComb; readonly done: DoneWithFallen },
+  stamp: Stamp,
+): Entry {
+  const { colony, hive, visit } = draft;
+  return envelope(draft, id, stamp, 'comb-fell', { colony, hive, visit, ...fallen });
 }
 
 export function moveEntry(draft: Draft, { entry, move }: VisitMove, stamp: Stamp): Entry {
