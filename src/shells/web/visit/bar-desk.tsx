@@ -100,7 +100,8 @@ function DownButton({ draft, bar }: { readonly draft: Draft; readonly bar: BarDr
 const Foot = memo(function Foot({ canUndo, open }: { readonly canUndo: boolean; readonly open: Panel | null }) {
   const { t } = useText();
   const { undo, notOpened, tap } = useHand();
-  const panel = (which: 'fell' | 'more') => tap({ kind: 'panel', panel: open === which ? null : which });
+  const isFell = open?.startsWith('fell') === true;
+  const panel = (which: 'fell' | 'more', isOpen: boolean) => tap({ kind: 'panel', panel: isOpen ? null : which });
   return (
     <div className="visit-grid visit-grid-4">
       <button type="button" aria-disabled={!canUndo} onClick={undo}>
@@ -109,10 +110,10 @@ const Foot = memo(function Foot({ canUndo, open }: { readonly canUndo: boolean; 
       <button type="button" onClick={notOpened}>
         {t('visiting.not-opened')}
       </button>
-      <button type="button" aria-expanded={open === 'fell'} onClick={() => panel('fell')}>
+      <button type="button" aria-expanded={isFell} onClick={() => panel('fell', isFell)}>
         {t('visiting.fell')}
       </button>
-      <button type="button" aria-expanded={open === 'more' || open === 'discard'} onClick={() => panel('more')}>
+      <button type="button" aria-expanded={open === 'more' || open === 'discard'} onClick={() => panel('more', open === 'more')}>
         {t('visiting.more')}
       </button>
     </div>

@@ -34,6 +34,9 @@ export function BarPanel({ draft, bar, panel }: PanelProps & { readonly panel: P
     case 'note':
       return <NotePanel draft={draft} bar={bar} />;
     case 'fell':
+    case 'fell-brood':
+    case 'fell-honey':
+    case 'fell-empty comb':
       return <FellPanel draft={draft} bar={bar} />;
     case 'more':
     case 'discard':

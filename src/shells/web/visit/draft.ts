@@ -7,7 +7,7 @@ import type { CellCounts, LookedFor, Reading, Stage } from '../../../colony/read
 import type { SignCode } from '../../../colony/signs.ts';
 import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
 import type { At, Entry, Id } from '../../../journal/entry.ts';
-import type { Move } from '../../../apiary/visit-terms.ts';
+import type { FallenComb, Move } from '../../../apiary/visit-terms.ts';
 import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
 import type { Expected } from './ports.ts';
 
@@ -17,7 +17,19 @@ export type Temper = NonNullable<VisitBody['temper']>;
 export type TemperNote = VisitBody['temperNotes'][number];
 export type Straight = NonNullable<VisitBody['straight']>;
 /** Signs are shown by how grave they are, a page each: nothing has to be scrolled with gloves on. */
-export type Panel = 'eggs' | 'cells' | 'queen' | 'sign-note' | 'sign-ask' | 'sign-stop' | 'note' | 'fell' | 'more' | 'discard';
+export type Panel =
+  | 'eggs'
+  | 'cells'
+  | 'queen'
+  | 'sign-note'
+  | 'sign-ask'
+  | 'sign-stop'
+  | 'note'
+  | 'fell'
+  /** What hung on the comb that fell is answered, what was done with it is asked. */
+  | `fell-${FallenComb}`
+  | 'more'
+  | 'discard';
 export type Phase = 'bars' | 'moves' | 'row' | 'colony' | 'confirm' | 'done';
 
 /** What is seen on the bar in the hand. Nulls are "not read". */

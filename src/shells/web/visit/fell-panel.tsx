@@ -1,6 +1,5 @@
 /** A comb fell: what hung on it, then what was done with it; two taps after the one that opened this. */
-import { useState } from 'react';
-import { doneWithFallen, type FallenComb, fallenCombs } from '../../../apiary/visit-terms.ts';
+import { doneWithFallen, fallenCombs } from '../../../apiary/visit-terms.ts';
 import { useText } from '../frame/manner.tsx';
 import { placeNamed } from './arrangement.ts';
 import type { BarDraft, Draft } from './draft.ts';
@@ -10,7 +9,7 @@ import { useHand } from './use-session.ts';
 export function FellPanel({ draft, bar }: { readonly draft: Draft; readonly bar: BarDraft }) {
   const { t } = useText();
   const { fell, tap } = useHand();
-  const [what, setWhat] = useState<FallenComb | null>(null);
+  const what = fallenCombs.find((each) => draft.panel === `fell-${each}`) ?? null;
   const place = String(placeNamed(draft, bar.place));
   const noted = draft.fell.includes(bar.place);
   return (
@@ -23,7 +22,7 @@ export function FellPanel({ draft, bar }: { readonly draft: Draft; readonly bar:
           <OneOf
             legend={t('visiting.fell-what')}
             value={what}
-            onChoose={setWhat}
+            onChoose={(value) => tap({ kind: 'panel', panel: `fell-${value}` })}
             options={fallenCombs.map((value) => ({ value, label: t(`fallen.${value}`) }))}
           />
           {what === null ? (
