@@ -150,7 +150,7 @@ test('V11 the tab closed after any tap and opened again goes on with the same ba
   assert.deepEqual(await shown(page), noted);
   const entries = await newEntries(page, known);
   const kinds = entries.map((entry) => entry.kind).sort();
-  assert.deepEqual(kinds, ['correction', 'note', 'reading', 'reading', 'reading']);
+  assert.deepEqual(kinds, ['comb-fell', 'correction', 'reading', 'reading', 'reading']);
   await throwAway(page);
   await page.close();
 });
