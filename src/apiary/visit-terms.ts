@@ -2,5 +2,6 @@
 export { doneWithFallen, type DoneWithFallen, type FallenComb, fallenCombs } from '../colony/comb-fell.ts';
 export { signs, type SignCode, type SignLevel } from '../colony/signs.ts';
 export { temperNotes, temperWords, visitKinds } from '../colony/visit.ts';
+export { type Attachment, attachments } from '../hive/attachments.ts';
 export { bareShares } from '../hive/contents.ts';
 export { awayWhere, type AwayWhere, type Hung, type Move, moved, type Row, step } from '../hive/row.ts';

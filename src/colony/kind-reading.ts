@@ -135,6 +135,7 @@ function workIn(draft: ColonyDraft, entry: Entry<Reading>, comb: Comb, stillHere
     if (elsewhere) bring(draft, comb, { kind: 'place', hive: body.hive, place: body.place, facing: 'as built' }, entry);
   }
   if (learner) return;
+  if (body.attached !== undefined && body.attached !== null) comb.attached = body.attached;
   if (body.built8 !== undefined && body.built8 !== null) comb.built = body.built8 / eighthsInWhole;
   else if (body.combClass === 'bare') comb.built = 0;
   else if (comb.built === 0) comb.built = null;

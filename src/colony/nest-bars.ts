@@ -153,6 +153,7 @@ function viewOfReading(nest: Nest, place: number, comb: Comb, reading: CombReadi
     bees: same ? read.bees : null,
     cells: row.body.cells ?? (row.body.cellsLooked === 'none seen' ? noQueenCells : null),
     queenSeen: row.body.queen === 'seen',
+    ...(comb.attached === null ? {} : { attached: comb.attached }),
     readOn: reading.day,
     spot: spotOn(comb, day) ?? comb.at,
   };

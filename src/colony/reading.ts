@@ -3,6 +3,7 @@
  * (or of one face). Nulls are "not read", which is never zero.
  */
 import * as z from 'zod/mini';
+import { attachments } from '../hive/attachments.ts';
 import { idSchema } from '../journal/entry.ts';
 
 export const stages = ['egg', 'young larva', 'larva', 'sealed', 'none'] as const;
@@ -49,6 +50,8 @@ export const readingSchema = z.strictObject({
   faces: z.array(faceSchema).check(z.minLength(1), z.maxLength(2)),
   /** Share of the full outline that is built, in eighths; null: as last time. */
   built8: z.optional(eighths),
+  /** How it hangs at walls and floor; absent or null: not looked. */
+  attached: z.optional(z.nullable(z.enum(attachments))),
   eggs: z.enum(lookedFor),
   youngest: z.nullable(z.enum(stages)),
   cells: z.nullable(cellsSchema),

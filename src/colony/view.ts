@@ -3,6 +3,7 @@
  * Every number carries how it is known, in two parts where it is a sum: seen at the last visit, and
  * carried forward for what was not opened. Made by `view-of.ts`; plain data, safe to store and send.
  */
+import type { Attachment } from '../hive/attachments.ts';
 import type { Content, Ink, Shares } from '../hive/contents.ts';
 import type { Spot } from '../hive/state.ts';
 import type { Id } from '../journal/entry.ts';
@@ -32,6 +33,8 @@ export interface BarView {
   /** Queen cells seen on it at the last reading, null when not looked. */
   readonly cells: CellCounts | null;
   readonly queenSeen: boolean;
+  /** How it hung at walls and floor when somebody looked last; absent: nobody did. */
+  readonly attached?: Attachment;
   /** Day of the reading that this rests on; null when never read. */
   readonly readOn: Day | null;
   readonly spot: Spot | null;

@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 import { daySchema, type Entry, idSchema, windowSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
 import type { Issue } from '../numbers/result.ts';
+import { attachments } from './attachments.ts';
 import { fault, windowFaults } from './faults.ts';
 import { bring, newComb } from './hanging.ts';
 import { eighthsInWhole } from './shapes.ts';
@@ -13,7 +14,7 @@ const schema = z.strictObject({
   bar: z.optional(z.nullable(idSchema)),
   born: z.optional(z.nullable(windowSchema)),
   built8: z.optional(z.nullable(z.number().check(z.minimum(0), z.maximum(8)))),
-  attached: z.optional(z.nullable(z.enum(['free', 'attached', 'cut']))),
+  attached: z.optional(z.nullable(z.enum(attachments))),
   ended: z.optional(z.nullable(daySchema)),
 });
 

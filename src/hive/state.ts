@@ -2,6 +2,7 @@
  * Wood and comb as the journal says they are: the hive part of the state that the fold makes.
  * While folding, the kinds of this room change it in place; afterwards everybody reads it only.
  */
+import type { Attachment } from './attachments.ts';
 import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
 import type { Issue } from '../numbers/result.ts';
@@ -71,7 +72,8 @@ export interface Comb {
   readonly ended: Day | null;
   /** Share of the full outline that is built, 0…1; null when never seen. */
   built: number | null;
-  readonly attached: 'free' | 'attached' | 'cut' | null;
+  /** As it was seen last; null when nobody looked. What was cut is free again until it is seen otherwise. */
+  attached: Attachment | null;
   /** Where it is: a place, or away; null before its first placing. */
   at: Spot | null;
   /** Where it has been, oldest first: what the film's threads are drawn from. */

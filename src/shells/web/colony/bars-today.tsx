@@ -75,6 +75,7 @@ function OneBar({ view, bar }: { readonly view: ColonyView; readonly bar: BarVie
             {Object.values(bar.cells).some((count) => count > 0) ? t('queen.cell-counts', { ...bar.cells }) : t('queen.no-cells')}
           </p>
         )}
+        {bar.attached === undefined ? null : <p>{t(`bars.attached.${bar.attached}`)}</p>}
         {bar.queenSeen ? <p>{t('bars.queen-seen')}</p> : null}
         {bar.bees === null ? null : <p>{t('bars.bees', { eighths: Math.round(bar.bees * 8) })}</p>}
         <p className="soft small">{t(bar.ink === 'guessed' ? 'bars.drawn-guess' : 'bars.drawn')}</p>

@@ -7,7 +7,7 @@ import type { CellCounts, LookedFor, Reading, Stage } from '../../../colony/read
 import type { SignCode } from '../../../colony/signs.ts';
 import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
 import type { At, Entry, Id } from '../../../journal/entry.ts';
-import type { FallenComb, Move } from '../../../apiary/visit-terms.ts';
+import type { Attachment, FallenComb, Move } from '../../../apiary/visit-terms.ts';
 import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
 import type { Expected } from './ports.ts';
 
@@ -48,6 +48,8 @@ export interface Seen {
   readonly queen: LookedFor;
   readonly brushed: boolean | null;
   readonly signs: readonly SignCode[];
+  /** How the comb hangs at walls and floor; absent: not looked. */
+  readonly attached?: Attachment;
 }
 
 /** The bar in the hand. */

@@ -97,6 +97,7 @@ const thumbs: fc.Arbitrary<Thumb> = fc.oneof(
     .tuple(fc.constantFrom('open', 'sealed', 'torn', 'emerged'), fc.constantFrom(1, -1))
     .map(([which, by]) => plain({ kind: 'cells', which, by } as Tap)),
   fc.constantFrom(...lookedFor).map((queen) => plain({ kind: 'queen', queen })),
+  fc.constantFrom('free' as const, 'attached' as const, 'cut' as const).map((attached) => plain({ kind: 'attached', attached })),
   fc.constantFrom(...signs).map(({ code }) => plain({ kind: 'sign', code })),
   fc.string({ maxLength: 9 }).map((text) => plain({ kind: 'note', text })),
   fc.boolean().map((brushed) => plain({ kind: 'brushed always', brushed })),

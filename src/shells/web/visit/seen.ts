@@ -3,6 +3,7 @@
  * expected" to what should be there; a ruler that was set by a class gives way to one that was tapped, never the
  * other way round, because a finger knows more than a class.
  */
+import type { Attachment } from '../../../apiary/visit-terms.ts';
 import type { CellCounts, LookedFor, Stage } from '../../../colony/reading.ts';
 import type { SignCode } from '../../../colony/signs.ts';
 import type { CombClass, Seen } from './draft.ts';
@@ -19,7 +20,8 @@ export type SeenTap =
   | { readonly kind: 'cells looked'; readonly looked: 'none seen' | 'not looked' }
   | { readonly kind: 'queen'; readonly queen: LookedFor }
   | { readonly kind: 'sign'; readonly code: SignCode }
-  | { readonly kind: 'brushed'; readonly brushed: boolean };
+  | { readonly kind: 'brushed'; readonly brushed: boolean }
+  | { readonly kind: 'attached'; readonly attached: Attachment };
 
 export const full8 = 8;
 const mostCells = 200;
@@ -76,6 +78,8 @@ function factAfter(seen: Seen, tap: Exclude<SeenTap, { kind: 'brood' | 'food' | 
       return afterSign(seen, tap.code);
     case 'brushed':
       return { ...seen, brushed: tap.brushed };
+    case 'attached':
+      return { ...seen, attached: tap.attached };
   }
 }
 

@@ -24,6 +24,7 @@ export function readingOf(draft: Pick<Draft, 'visit' | 'hive'>, place: number, s
     combClass: seen.combClass,
     faces: [{ face: 'both', brood8: seen.brood8, food8: seen.food8 }],
     ...(seen.combClass === 'bare' ? { built8: 0 } : {}),
+    ...(seen.attached === undefined ? {} : { attached: seen.attached }),
     eggs: seen.eggs,
     youngest: seen.youngest,
     cells: seen.cells,

@@ -1,7 +1,9 @@
-/** A comb that fell, through the fold: its bar is bare when it was taken out, unknown when it was hung up again. */
+/** A comb that fell, and how combs hang at the walls, through the fold. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { printedBook } from '../figures/book.ts';
 import { sampleYard } from './for-tests.ts';
+import { viewOf } from './view-of.ts';
 
 const brood = { brood: 4, food: 2, eggs: 'seen' } as const;
 
@@ -31,4 +33,18 @@ test('C96 taken out: the comb is in the box and its bar bare; left inside: it ha
 
 test('C96 of a place that the trough does not have it is refused', () => {
   assert.deepEqual(fallen('taken out', 30).faults, ['place-beyond-trough place']);
+});
+
+test('C97 how a comb hangs at the walls stays as it was seen last, and was looked at by nobody until it was', () => {
+  const yard = sampleYard();
+  const hive = yard.hive('2014-05-01');
+  const colony = yard.colony('2014-05-01', hive);
+  const seen = (): unknown => viewOf(yard.fold().draft, colony, '2014-05-20', printedBook).bars[0]?.attached;
+  yard.visit('2014-05-05', colony, hive, { 1: brood });
+  assert.equal(seen(), undefined);
+  yard.visit('2014-05-08', colony, hive, { 1: { ...brood, attached: 'attached' } });
+  yard.visit('2014-05-12', colony, hive, { 1: brood });
+  assert.equal(seen(), 'attached');
+  yard.visit('2014-05-15', colony, hive, { 1: { ...brood, attached: 'cut' } });
+  assert.equal(seen(), 'cut');
 });
