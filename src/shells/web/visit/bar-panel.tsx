@@ -1,4 +1,5 @@
 /** What opens in the place of the rulers: one file a question, chosen here. */
+import { attachments } from '../../../apiary/visit-terms.ts';
 import { useText } from '../frame/manner.tsx';
 import type { LookedFor, Stage } from '../../../colony/reading.ts';
 import type { BarDraft, Draft, Panel } from './draft.ts';
@@ -132,6 +133,12 @@ function NotePanel({ bar }: PanelProps) {
         <span className="visit-label">{t('visiting.note-asked', { place: String(bar.place) })}</span>
         <textarea value={bar.note} maxLength={600} onChange={(event) => tap({ kind: 'note', text: event.target.value })} />
       </label>
+      <OneOf
+        legend={t('visiting.attached')}
+        value={bar.seen.attached ?? null}
+        onChoose={(attached) => tap({ kind: 'attached', attached })}
+        options={attachments.map((value) => ({ value, label: t(`visiting.attached.${value}`) }))}
+      />
       <BackButton />
     </>
   );

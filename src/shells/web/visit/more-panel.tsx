@@ -1,7 +1,6 @@
 /** What is needed seldom: another bar, bees brushed from here on, the smoker, the end of the row, leaving, throwing away. */
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { attachments } from '../../../apiary/visit-terms.ts';
 import { useText } from '../frame/manner.tsx';
 import { arrangementOf, placeNamed } from './arrangement.ts';
 import { type BarDraft, type Draft, unseen } from './draft.ts';
@@ -29,12 +28,6 @@ export function MorePanel({ draft, bar, discarding }: MoreProps) {
         value={draft.brushed === null ? null : draft.brushed ? 'yes' : 'no'}
         onChoose={(value) => tap({ kind: 'brushed always', brushed: value === 'yes' })}
         options={(['no', 'yes'] as const).map((value) => ({ value, label: t(`visiting.brushed.${value}`) }))}
-      />
-      <OneOf
-        legend={t('visiting.attached')}
-        value={bar.seen.attached ?? null}
-        onChoose={(attached) => tap({ kind: 'attached', attached })}
-        options={attachments.map((value) => ({ value, label: t(`visiting.attached.${value}`) }))}
       />
       {draft.smokeSince === null ? null : (
         <div className="visit-grid visit-grid-2">
