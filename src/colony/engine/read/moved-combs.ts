@@ -12,7 +12,7 @@ import type { MovedComb, Surprise } from '../../foreseen.ts';
 import type { Reading } from '../../reading.ts';
 import type { Visited } from '../run.ts';
 import { movedFitOf, overallTimes } from '../surprise/bar-pattern.ts';
-import type { BarSeen } from '../surprise/bar-seen.ts';
+import type { BarPart, BarSeen } from '../surprise/bar-seen.ts';
 import type { SurpriseContext } from '../surprise/surprises-of.ts';
 import { builtOf, combsBefore, lastReading, type RecordBook } from './record-book.ts';
 import { barForeseen } from './surprise-context.ts';
@@ -40,7 +40,11 @@ export function movedCombs(records: RecordBook, { day, visit }: Pick<Visited, 'd
   ].filter(({ comb }) => !wasBare(records, comb, visit, on));
   const foreseen = combs.map(({ comb, place }) => ({ place, bar: barForeseen(records, comb, place, visit, on) }));
   const bars = [...opened.map(({ body }) => barToday(body)), ...shut.map(([place]) => ({ ...unread, place }))];
-  const { matches } = matchCombs(alike(foreseen, bars), bars, records.book);
+  // A comb that came from a bar left shut makes it seem that all hold more: what fits better is believed.
+  const [asTheyWere, together] = [foreseen, alike(foreseen, bars)].map((before) =>
+    matchCombs(before.map(combBefore), bars, records.book),
+  );
+  const { matches } = asTheyWere!.totalCost <= together!.totalCost ? asTheyWere! : together!;
   const least = value(records.book, 'comb-match-least-sure');
   return matches.flatMap(({ today, last, sure }) =>
     last === null || last === today || sure === null || sure < least ? [] : [{ today, last, chance: sure }],
@@ -54,18 +58,27 @@ function barToday(body: Reading): CombToday {
   return { place: body.place, mark: null, brood, food };
 }
 
+interface Foretold {
+  readonly place: number;
+  readonly bar: BarSeen | null;
+}
+
+function combBefore({ place, bar }: Foretold): CombBefore {
+  return { place, mark: null, brood: bar?.brood ?? null, food: bar?.food ?? null };
+}
+
 /** What was foreseen of each comb, as many times over as all that were read hold together. */
-function alike(
-  foreseen: readonly { readonly place: number; readonly bar: BarSeen | null }[],
-  today: readonly CombToday[],
-): readonly CombBefore[] {
-  const part = (name: 'brood' | 'food') => {
+function alike(foreseen: readonly Foretold[], today: readonly CombToday[]): readonly Foretold[] {
+  const times = (name: 'brood' | 'food'): number => {
     const read = (place: number) => today.find((bar) => bar.place === place)?.[name] ?? null;
-    const times = overallTimes(foreseen.flatMap(({ place, bar }) => (bar === null ? [] : [{ ...bar[name], read: read(place) }])));
-    return (bar: BarSeen | null) => (bar === null ? null : { ...bar[name], expected: bar[name].expected * times });
+    return overallTimes(foreseen.flatMap(({ place, bar }) => (bar === null ? [] : [{ ...bar[name], read: read(place) }])));
   };
-  const [brood, food] = [part('brood'), part('food')];
-  return foreseen.map(({ place, bar }) => ({ place, mark: null, brood: brood(bar), food: food(bar) }));
+  const [ofBrood, ofFood] = [times('brood'), times('food')];
+  const scaled = (part: BarPart, by: number): BarPart => ({ ...part, expected: part.expected * by });
+  return foreseen.map(({ place, bar }) => ({
+    place,
+    bar: bar === null ? null : { place, brood: scaled(bar.brood, ofBrood), food: scaled(bar.food, ofFood) },
+  }));
 }
 
 function wasBare(records: RecordBook, comb: Id, visit: Id, on: Day): boolean {
