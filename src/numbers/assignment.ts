@@ -39,8 +39,9 @@ export function leastAssignment(costs: readonly (readonly number[])[], columns: 
   const solved = solve(square, size);
   const inReality = (column: number): number | null => (column < columns ? column : null);
   const columnOf = costs.map((_, row) => inReality(solved.columnOf[row]!));
+  const reduced = reducedOf(square, size, solved);
   const dearer = costs.map((_, row) => {
-    const all = dearerOf(square, size, solved, row);
+    const all = dearerOf(reduced, size, solved, row);
     return [...all.slice(0, columns), Math.min(Infinity, ...all.slice(columns))];
   });
   const gaps = dearer.map((all, row) => {
@@ -88,7 +89,10 @@ function augment(square: Float64Array, size: number, { columnOf, rowOf, ofRow, o
     for (let column = 0; column < size; column += 1) {
       if (isReached[column] === 1) continue;
       const there = way + square[row * size + column]! - ofRow[row]! - ofColumn[column]!;
-      if (there < far[column]!) [far[column], from[column]] = [there, row];
+      if (there < far[column]!) {
+        far[column] = there;
+        from[column] = row;
+      }
       if (next < 0 || far[column]! < far[next]!) next = column;
     }
     way = far[next]!;
@@ -113,16 +117,18 @@ function augment(square: Float64Array, size: number, { columnOf, rowOf, ofRow, o
   }
 }
 
+/** What each match costs beyond the potentials; a hair below 0 by rounding counts as 0. */
+function reducedOf(square: Float64Array, size: number, { ofRow, ofColumn }: Solved): Float64Array {
+  return square.map((cost, at) => Math.max(0, cost - ofRow[Math.floor(at / size)]! - ofColumn[at % size]!));
+}
+
 /**
  * For one row, what each column instead of its own costs more: the row whose column it takes takes another, and so on
  * until one takes the column that the first left. Shortest paths back from that column.
  */
-function dearerOf(square: Float64Array, size: number, solved: Solved, given: number): readonly number[] {
-  const { columnOf, rowOf, ofRow, ofColumn } = solved;
-  const reduced = (row: number, column: number): number =>
-    Math.max(0, square[row * size + column]! - ofRow[row]! - ofColumn[column]!);
+function dearerOf(reduced: Float64Array, size: number, { columnOf, rowOf }: Solved, given: number): readonly number[] {
   const own = columnOf[given]!;
-  const far = Float64Array.from({ length: size }, (_, row) => reduced(row, own));
+  const far = Float64Array.from({ length: size }, (_, row) => reduced[row * size + own]!);
   const isDone = new Uint8Array(size);
   isDone[given] = 1;
   for (;;) {
@@ -130,9 +136,11 @@ function dearerOf(square: Float64Array, size: number, solved: Solved, given: num
     for (let row = 0; row < size; row += 1) if (isDone[row] === 0 && (near < 0 || far[row]! < far[near]!)) near = row;
     if (near < 0 || far[near] === Infinity) break;
     isDone[near] = 1;
+    const [way, through] = [far[near]!, columnOf[near]!];
     for (let row = 0; row < size; row += 1) {
-      if (isDone[row] === 0) far[row] = Math.min(far[row]!, far[near]! + reduced(row, columnOf[near]!));
+      const there = way + reduced[row * size + through]!;
+      if (there < far[row]! && isDone[row] === 0) far[row] = there;
     }
   }
-  return Array.from({ length: size }, (_, column) => (column === own ? 0 : reduced(given, column) + far[rowOf[column]!]!));
+  return Array.from(rowOf, (row, column) => (column === own ? 0 : reduced[given * size + column]! + far[row]!));
 }
