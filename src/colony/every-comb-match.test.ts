@@ -150,6 +150,22 @@ test('E175 nothing read tells nothing, and combs that cannot be told apart share
     }),
     { seed: 1751 },
   );
+  // A comb of which nothing is known does not draw a bar away from the comb that it fits.
+  assert.deepEqual(
+    lasts(
+      matched(
+        before(
+          [
+            [null, null],
+            [5, 2],
+          ],
+          9,
+        ),
+        now([[5, 2]]),
+      ),
+    ),
+    [2],
+  );
   const unknown = before(Array<Held>(5).fill([null, null]), 9);
   const [bar] = matched(unknown, [{ place: 3, mark: null, brood: 0.5, food: 0.2 }]);
   assert.ok(bar?.last === 3 && bar.sure! < 0.5, `${bar?.sure}`);

@@ -58,23 +58,22 @@ test('E178 after a visit the combs that changed places are told with the places 
     [4, 1],
   ]);
   for (const { chance } of found) assert.ok(chance >= 0.5 && chance <= 1);
-  // That all combs hold half as much more is no move.
-  const more = Object.fromEntries(
-    Object.entries(usual).map(([place, bar]) => [place, { ...bar, brood: bar.brood! * 0.7, food: bar.food! * 0.7 }]),
-  );
-  const half = Object.fromEntries(
-    Object.entries(more).map(([place, bar]) => [
-      place,
-      { ...bar, brood: Math.round(2 * bar.brood) / 2, food: Math.round(2 * bar.food) / 2 },
-    ]),
-  );
-  assert.deepEqual(
-    visited([
-      [first, usual],
-      [second, half],
-    ]),
-    [],
-  );
+  // That all combs hold more or less is no move.
+  const times = (by: number): Nest =>
+    Object.fromEntries(
+      Object.entries(usual).map(([place, bar]) => {
+        const half = (eighths: number): number => Math.min(8, Math.round(2 * by * eighths) / 2);
+        return [place, { ...bar, brood: half(bar.brood!), food: Math.min(8 - half(bar.brood!), half(bar.food!)) }];
+      }),
+    );
+  for (const by of [0.4, 0.7, 1.5])
+    assert.deepEqual(
+      visited([
+        [first, usual],
+        [second, times(by)],
+      ]),
+      [],
+    );
 });
 
 test('E178 a comb that came from a bar left shut is found there; bars left shut, or filled in as expected, are told nowhere else', () => {

@@ -1,7 +1,7 @@
 /**
  * Which comb hangs where after a visit whose readings fit combs that were moved better than combs that hang as the
  * journal has them. Combs on marked bars, and those that the reading itself names, are known and take no part; nor
- * do bare bars. That all combs together hold more or less than was foreseen is no move.
+ * do bare bars.
  */
 import { value } from '../../../figures/book.ts';
 import type { Id } from '../../../journal/entry.ts';
@@ -11,8 +11,7 @@ import { combRead } from '../../comb-read.ts';
 import type { MovedComb, Surprise } from '../../foreseen.ts';
 import type { Reading } from '../../reading.ts';
 import type { Visited } from '../run.ts';
-import { movedFitOf, overallTimes } from '../surprise/bar-pattern.ts';
-import type { BarPart, BarSeen } from '../surprise/bar-seen.ts';
+import { movedFitOf } from '../surprise/bar-pattern.ts';
 import type { SurpriseContext } from '../surprise/surprises-of.ts';
 import { builtOf, combsBefore, lastReading, type RecordBook } from './record-book.ts';
 import { barForeseen } from './surprise-context.ts';
@@ -38,13 +37,12 @@ export function movedCombs(records: RecordBook, { day, visit }: Pick<Visited, 'd
     ...opened.filter(({ comb }) => wasThere.has(comb)).map(({ comb, body }) => ({ comb, place: body.place })),
     ...shut.map(([place, { id }]) => ({ comb: id, place })),
   ].filter(({ comb }) => !wasBare(records, comb, visit, on));
-  const foreseen = combs.map(({ comb, place }) => ({ place, bar: barForeseen(records, comb, place, visit, on) }));
+  const before = combs.map(({ comb, place }): CombBefore => {
+    const bar = barForeseen(records, comb, place, visit, on);
+    return { place, mark: null, brood: bar?.brood ?? null, food: bar?.food ?? null };
+  });
   const bars = [...opened.map(({ body }) => barToday(body)), ...shut.map(([place]) => ({ ...unread, place }))];
-  // A comb that came from a bar left shut makes it seem that all hold more: what fits better is believed.
-  const [asTheyWere, together] = [foreseen, alike(foreseen, bars)].map((before) =>
-    matchCombs(before.map(combBefore), bars, records.book),
-  );
-  const { matches } = asTheyWere!.totalCost <= together!.totalCost ? asTheyWere! : together!;
+  const { matches } = matchCombs(before, bars, records.book);
   const least = value(records.book, 'comb-match-least-sure');
   return matches.flatMap(({ today, last, sure }) =>
     last === null || last === today || sure === null || sure < least ? [] : [{ today, last, chance: sure }],
@@ -56,29 +54,6 @@ const unread = { mark: null, brood: null, food: null } as const;
 function barToday(body: Reading): CombToday {
   const { brood, food } = body.method === 'as expected' ? unread : combRead(body);
   return { place: body.place, mark: null, brood, food };
-}
-
-interface Foretold {
-  readonly place: number;
-  readonly bar: BarSeen | null;
-}
-
-function combBefore({ place, bar }: Foretold): CombBefore {
-  return { place, mark: null, brood: bar?.brood ?? null, food: bar?.food ?? null };
-}
-
-/** What was foreseen of each comb, as many times over as all that were read hold together. */
-function alike(foreseen: readonly Foretold[], today: readonly CombToday[]): readonly Foretold[] {
-  const times = (name: 'brood' | 'food'): number => {
-    const read = (place: number) => today.find((bar) => bar.place === place)?.[name] ?? null;
-    return overallTimes(foreseen.flatMap(({ place, bar }) => (bar === null ? [] : [{ ...bar[name], read: read(place) }])));
-  };
-  const [ofBrood, ofFood] = [times('brood'), times('food')];
-  const scaled = (part: BarPart, by: number): BarPart => ({ ...part, expected: part.expected * by });
-  return foreseen.map(({ place, bar }) => ({
-    place,
-    bar: bar === null ? null : { place, brood: scaled(bar.brood, ofBrood), food: scaled(bar.food, ofFood) },
-  }));
 }
 
 function wasBare(records: RecordBook, comb: Id, visit: Id, on: Day): boolean {

@@ -17,7 +17,7 @@ export function patternLogDensity(bars: readonly BarSeen[], moved: boolean, outl
   if (bars.length === 0) return 0;
   const asTheyHung = bars.map((_, i) => i);
   const orders = moved ? movedOrders(bars.length) : [asTheyHung];
-  const times = parts.map((name) => overallTimes(bars.map((bar) => bar[name])));
+  const times = parts.map((name) => overall(bars.map((bar) => bar[name])));
   const logs = orders.map((order) =>
     order.reduce(
       (sum, from, to) => sum + parts.reduce((all, name, i) => all + one(bars, name, from, to, times[i]!, outliers), 0),
@@ -57,7 +57,7 @@ function one(
 }
 
 /** How many times what was expected the bars that were read hold together. */
-export function overallTimes(all: readonly BarPart[]): number {
+function overall(all: readonly BarPart[]): number {
   const read = all.filter((part) => part.read !== null);
   const expected = read.reduce((sum, part) => sum + part.expected, 0);
   const seen = read.reduce((sum, part) => sum + (part.read ?? 0), 0);
