@@ -127,7 +127,8 @@ function known({ brood, food }: CombToday): number {
 
 function costOf(bar: CombToday, comb: CombBefore, price: Prices): number {
   if (bar.mark !== null && comb.mark !== null) return Infinity;
-  const apart = Math.abs(bar.place - comb.place) * price.place;
+  // Once a comb is in the hand any place is about as near: each doubling costs as much as the first place.
+  const apart = price.place * Math.log2(1 + Math.abs(bar.place - comb.place));
   return apart + partCost(bar.brood, comb.brood, price) + partCost(bar.food, comb.food, price);
 }
 

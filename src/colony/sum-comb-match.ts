@@ -26,7 +26,7 @@ export const combMatchSum = sum({
   title: 'Which comb hangs where',
   line: 'combs of last time matched to the bars of today, the cheapest way for all together, and how sure each match is',
   formula:
-    'cost = comb-match-place × places between + for brood and food, where it was read today, −2 log of the density of the reading ' +
+    'cost = comb-match-place × log2(1 + places between) + for brood and food, where it was read today, −2 log of the density of the reading ' +
     'over that of the best there can be: normal around the share of last time, standard deviation as the surprises of a bar have it ' +
     '(surprise-bar-eighths; surprise-bar-spread and carried-error-per-day, at most carried-error-most, of the share; of its ' +
     'empty cells surprise-bar-fills a day), mixed with engine-outlier-share of any share; any share where it was not read last ' +

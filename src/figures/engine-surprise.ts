@@ -256,11 +256,11 @@ const looking = [
 const matching = [
   choice(
     'comb-match-place',
-    'What it costs to say that a comb hangs one place from where it hung, as −2 log chance',
+    'What it costs to say that a comb hangs one place from where it hung, and again for each doubling, as −2 log chance',
     ['visits', 'cost', 'a bar without a mark'],
     [0.5, 1, 2],
     'in made-up nests of ten combs, read a week or two apart, of matches told as 7 in 10 at least 7 were right, whether combs ' +
-      'stayed, changed places or were pushed along; at 2 a push goes unseen, at 0.5 more combs move that stayed',
+      'stayed, changed places or were pushed along; at 2 more of those that stayed amid a push are told wrongly',
   ),
   choice(
     'comb-match-apart',
