@@ -26,11 +26,11 @@ export const combMatchSum = sum({
   title: 'Which comb hangs where',
   line: 'combs of last time matched to the bars of today, the cheapest way for all together, and how sure each match is',
   formula:
-    'cost = comb-match-place × log2(1 + places between) + for brood and food, where it was read today, −2 log of the density of the reading ' +
-    'over that of the best there can be: normal around the share of last time, standard deviation as the surprises of a bar have it ' +
-    '(surprise-bar-eighths; surprise-bar-spread and carried-error-per-day, at most carried-error-most, of the share; of its ' +
-    'empty cells surprise-bar-fills a day), mixed with engine-outlier-share of any share; any share where it was not read last ' +
-    'time. A new or a gone comb: comb-match-apart. ' +
+    'cost = comb-match-place × log2(1 + places between) + for brood and food, where it was read today, −2 log of the density of ' +
+    'the reading over that of the best there can be: normal around the share of last time, standard deviation as the surprises ' +
+    'of a bar have it (surprise-bar-eighths; surprise-bar-spread and carried-error-per-day, at most carried-error-most, of the ' +
+    'share; of its empty cells surprise-bar-fills a day), mixed with engine-outlier-share of any share; any share where it was ' +
+    'not read last time. A new or a gone comb: comb-match-apart. ' +
     'The matching with the least sum is taken; bars of one mark are matched beforehand. gapToNextBest: by how much the cheapest ' +
     'matching is dearer in which this bar is matched otherwise; sure = 1/Σ e^(−d/2) over all that the bar could be, d by how much ' +
     'the cheapest matching with it is dearer; null where nothing was read today. last null: a new comb',
