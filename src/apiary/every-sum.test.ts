@@ -10,6 +10,7 @@ import { runSum, sumHelp, sums } from './sums.ts';
 function anyValue(field: Field): fc.Arbitrary<unknown> {
   if (field.kind === 'day') return fc.integer({ min: 0, max: 40000 }).map(dayFromNumber);
   if (field.kind === 'choice') return fc.constantFrom(...field.choices);
+  if (field.kind === 'text') return fc.string({ minLength: 1, maxLength: field.longest });
   if (field.kind === 'flag') return fc.boolean();
   if (field.kind === 'record') return anyInput(field.of);
   if (field.kind === 'records') return fc.array(anyInput(field.of), { maxLength: 5 });

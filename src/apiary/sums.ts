@@ -6,6 +6,7 @@ import { hiveBoxSum } from '../hive/sum-hive-box.ts';
 import { colonyBalanceSum } from '../colony/balance/sum-colony-balance.ts';
 import { colonyBalanceFoodSum } from '../colony/balance/sum-colony-balance-food.ts';
 import { broodDatesSum } from '../colony/sum-brood-dates.ts';
+import { combMatchSum } from '../colony/sum-comb-match.ts';
 import { layingRateSum } from '../colony/sum-laying-rate.ts';
 import { missedCellSum } from '../colony/sum-missed-cell.ts';
 import { patternSum } from '../colony/sum-pattern.ts';
@@ -40,6 +41,7 @@ export const sums: readonly Sum[] = [
   missedCellSum,
   roomSum,
   patternSum,
+  combMatchSum,
   markColourSum,
 ];
 

@@ -80,6 +80,7 @@ export function madeUpForeseen(colony = 'colony-1', change: Partial<Foreseen> = 
         ],
       },
     ],
+    moved: [],
     look: {
       changesAct: 0.22,
       questions: [

@@ -27,6 +27,8 @@ export interface Foreseen {
   readonly coming: Coming;
   /** Of the last visit, the most surprising first; at most three. */
   readonly surprises: readonly Surprise[];
+  /** Where combs hang, by what was read, if they were moved; empty where no surprise is laid to that. */
+  readonly moved: readonly MovedComb[];
   readonly look: Look;
   /** What would be counted on days ahead, errors of counting included: what is issued, and scored when it has come. */
   readonly forecasts: readonly CountForecast[];
@@ -155,6 +157,15 @@ export const causes = [
   'brood dying',
 ] as const;
 export type Cause = (typeof causes)[number];
+
+export interface MovedComb {
+  /** Its place at the visit. */
+  readonly today: number;
+  /** The place at which it hung before. */
+  readonly last: number;
+  /** That it is this one, if combs were moved. */
+  readonly chance: number;
+}
 
 /** Whether opening is worth it, and which bars would answer. */
 export interface Look {

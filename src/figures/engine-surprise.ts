@@ -253,4 +253,29 @@ const looking = [
   ),
 ] as const;
 
-export const engineSurpriseFigures = [...naming, ...befalling, ...strengths, ...looking] as const;
+const matching = [
+  choice(
+    'comb-match-place',
+    'What it costs to say that a comb hangs one place from where it hung, and again for each doubling, as −2 log chance',
+    ['visits', 'cost', 'a bar without a mark'],
+    [0.5, 1, 2],
+    'in made-up nests of ten combs, read a week or two apart, of matches told as 7 in 10 at least 7 were right, whether combs ' +
+      'stayed, changed places or were pushed along; at 2 more of those that stayed amid a push are told wrongly',
+  ),
+  choice(
+    'comb-match-apart',
+    'What it costs to say that a comb is new, or gone, as −2 log chance',
+    ['visits', 'cost', 'a bar without a mark'],
+    [4, 6, 9],
+    'one comb of twenty comes or goes between two visits without a note',
+  ),
+  choice(
+    'comb-match-least-sure',
+    'Chance from which a comb is told to hang elsewhere',
+    ['visits', 'share', 'combs that may have been moved'],
+    [0.4, 0.5, 0.7],
+    'less likely than not is not called probable',
+  ),
+] as const;
+
+export const engineSurpriseFigures = [...naming, ...befalling, ...strengths, ...matching, ...looking] as const;

@@ -1,7 +1,7 @@
 /** One field of a sum: its kind, its limits, and what takes its place when it is left out. */
 import type { FigureKey } from './list.ts';
 
-export type Field = NumberField | DayField | ChoiceField | FlagField | RecordField | RecordsField;
+export type Field = NumberField | DayField | TextField | ChoiceField | FlagField | RecordField | RecordsField;
 
 interface FieldBase {
   readonly name: string;
@@ -23,6 +23,13 @@ export interface NumberField extends FieldBase {
 
 export interface DayField extends FieldBase {
   readonly kind: 'day';
+}
+
+/** A short text, as a mark. */
+export interface TextField extends FieldBase {
+  readonly kind: 'text';
+  /** Most characters; at least one is given. */
+  readonly longest: number;
 }
 
 export interface ChoiceField extends FieldBase {

@@ -76,6 +76,12 @@ export function dayOrNull(given: Given, name: string): Day | null {
   return given.values.has(name) ? dayOf(given, name) : null;
 }
 
+export function textOrNull(given: Given, name: string): string | null {
+  const found = given.values.get(name);
+  assert(found === undefined || typeof found === 'string', `${name} was read as a text`);
+  return found ?? null;
+}
+
 export function flagOrNull(given: Given, name: string): boolean | null {
   const found = given.values.get(name);
   assert(found === undefined || typeof found === 'boolean', `${name} was read as true or false`);
@@ -131,6 +137,9 @@ function readField(field: Field, found: unknown, book: FigureBook): Result<Field
   switch (field.kind) {
     case 'day':
       return isDay(found) ? good(found) : fault(field, found, 'wrong-type');
+    case 'text':
+      if (typeof found !== 'string') return fault(field, found, 'wrong-type');
+      return found.length > 0 && found.length <= field.longest ? good(found) : fault(field, found, 'out-of-range');
     case 'choice':
       return typeof found === 'string' && field.choices.includes(found) ? good(found) : fault(field, found, 'wrong-type');
     case 'flag':
@@ -184,6 +193,8 @@ export function fieldInWords(field: Field): string {
   switch (field.kind) {
     case 'day':
       return 'a day YYYY-MM-DD';
+    case 'text':
+      return `a text of 1 to ${field.longest} characters`;
     case 'choice':
       return choicesInWords(field);
     case 'flag':

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import { madeUpDay, madeUpForeseen } from '../colony/foreseen.contract.ts';
 import type { Foreseen, Surprise } from '../colony/foreseen.ts';
 import { formatTenths } from './format-chance.ts';
-import { comingLines, hintLine, lookLines, statesToSay, surpriseLines } from './foreseen-lines.ts';
+import { comingLines, hintLine, lookLines, movedLines, statesToSay, surpriseLines } from './foreseen-lines.ts';
 import type { Manner } from './say.ts';
 
 const manner: Manner = { language: 'en', units: 'metric', hours: 24, today: madeUpDay };
@@ -50,6 +50,17 @@ test('Wd10 honey is said in the keeper’s own unit, and a bar by its place', ()
     surpriseLines({ ...honey, what: 'bar', place: 7 }, manner).what,
     'The comb at place 7 holds otherwise than expected: 2 of eight, where 6 (4 to 9) were expected.',
   );
+});
+
+test('E177 where combs probably hang is said by both places and out of ten', () => {
+  const moved = [
+    { today: 5, last: 6, chance: 0.72 },
+    { today: 6, last: 5, chance: 0.97 },
+  ];
+  assert.deepEqual(movedLines(moved, manner), [
+    'At place 5 now is the comb that hung at place 6: about 7 in 10.',
+    'At place 6 now is the comb that hung at place 5: more than 9 in 10.',
+  ]);
 });
 
 test('Wd11 what may come is ordered by chance, in words and out of ten, with its days and what would settle it', () => {

@@ -32,6 +32,14 @@ export function surpriseLines(
   };
 }
 
+/** Where combs hang now, if they were moved, by place. */
+export function movedLines(moved: Foreseen['moved'], manner: Manner = plainManner): readonly string[] {
+  const placeOf = (place: number): Slot => ({ kind: 'place', place, cite });
+  return moved.map(({ today, last, chance }) =>
+    text('surprise.moved-one', { today: placeOf(today), last: placeOf(last), tenths: formatTenths(chance, manner) }, manner),
+  );
+}
+
 const amounts = ['bees', 'sealed', 'open brood', 'honey', 'comb', 'bar'] as const;
 const unitOf: Readonly<Partial<Record<Surprise['what'], Unit>>> = { honey: 'kg', bar: 'of eight' };
 

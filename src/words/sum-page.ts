@@ -33,6 +33,7 @@ function fieldLines(fields: readonly Field[], indent: string, book: FigureBook, 
 
 function takes(field: Field, manner: Manner): string {
   if (field.kind === 'day') return text('sum.day', {}, manner);
+  if (field.kind === 'text') return text('sum.text', { longest: String(field.longest) }, manner);
   if (field.kind === 'choice') return text('sum.choice', { choices: field.choices.join(', ') }, manner);
   if (field.kind === 'flag') return text('sum.flag', {}, manner);
   if (field.kind === 'record') return text('sum.record', {}, manner);

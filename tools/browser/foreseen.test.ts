@@ -81,6 +81,22 @@ test('R18 ages of both queens’ daughters, the days of the turnover, what may c
   await page.close();
 });
 
+test('E177 the colony page lists which comb probably hangs where, under what surprised, and nothing where none was moved', async () => {
+  const page = await openColony(phone);
+  assert.equal(await page.getByText('If combs were moved').count(), 0);
+  await page.close();
+  const opened = await openFestoon({});
+  try {
+    await tellMadeUp(opened.context, { ...madeUpForeseen(), moved: [{ today: 5, last: 6, chance: 0.72 }] }, record);
+    const told = (await openColony(opened)).locator('.surprises');
+    await told.getByText('If combs were moved, this is probably where they hang:').waitFor();
+    await told.getByText('At place 5 now is the comb that hung at place 6: about 7 in 10.').waitFor();
+    assert.equal(await told.locator('article').count(), 3);
+  } finally {
+    await opened.close();
+  }
+});
+
 test('R19 the record is reached from Colony and from Round, tells every kind of forecast, and can be asked by year', async () => {
   const page = await openColony(phone);
   await page.getByRole('heading', { name: 'How right was it' }).waitFor();

@@ -151,3 +151,22 @@ test('E115 what the journal cannot mean is refused with its field, and the colon
   );
   assert.equal(foreseen.cloud.visits, 2);
 });
+
+test('E179 where a surprise may be combs that were moved it is told which hangs where, and kept; after a quiet visit it is not', () => {
+  const comb = (held: number, food: number): BarSeen => ({ ...brood, brood: held, food });
+  const usual = { 1: comb(0, 7), 2: comb(1, 5), 3: comb(5, 2), 4: comb(7, 0.5), 5: comb(3, 4), 6: comb(0, 4) };
+  const { yard, hive, colony } = settled();
+  for (const day of ['2014-05-01', '2014-05-08', '2014-05-15']) yard.visit(day, colony, hive, usual);
+  assert.deepEqual(lived(yard, colony, '2014-05-16').foreseen.moved, []);
+  yard.visit('2014-05-21', colony, hive, { ...usual, 1: usual[4], 4: usual[1] });
+  const after = lived(yard, colony, '2014-05-22');
+  assert.ok(after.foreseen.surprises.some(({ because }) => because.some(({ cause }) => cause === 'combs moved')));
+  assert.deepEqual(
+    after.foreseen.moved.map(({ today, last }) => [today, last]),
+    [
+      [1, 4],
+      [4, 1],
+    ],
+  );
+  assert.deepEqual(lived(yard, colony, '2014-05-23', after.kept).foreseen.moved, after.foreseen.moved);
+});

@@ -10,10 +10,11 @@ import type { Id } from '../../journal/entry.ts';
 import { type Day, dayFromNumber, dayNumber } from '../../numbers/day.ts';
 import { type Cloud, goOn } from '../../numbers/particle-filter.ts';
 import type { Issue } from '../../numbers/result.ts';
-import type { DayBelief, Foreseen, Look, Surprise } from '../foreseen.ts';
+import type { DayBelief, Foreseen, Look, MovedComb, Surprise } from '../foreseen.ts';
 import type { ColonyState } from '../state.ts';
 import { engineConstants } from './constants.ts';
 import { type GroundRead, groundOf } from './read/ground-of.ts';
+import { mayBeMoved, movedCombs } from './read/moved-combs.ts';
 import { type RecordBook, recordBook } from './read/record-book.ts';
 import { surpriseContextOf } from './read/surprise-context.ts';
 import { visitedOf } from './read/visited-of.ts';
@@ -43,6 +44,7 @@ export interface KeptColony {
   readonly left: Kept;
   readonly behind: readonly DayBelief[];
   readonly surprises: readonly Surprise[];
+  readonly moved: readonly MovedComb[];
 }
 
 export interface LivedColony {
@@ -78,10 +80,11 @@ export function liveColony(
   const seed = seedOf(colony);
   const run: Run = { records, read, visits, setup, seed, today: dayNumber(day) };
   const through = liveThrough(run, kept !== null && isStanding(run, kept) ? kept : null);
+  const { surprises, moved } = through;
   const key = keyOf(run, visits.length);
   const foreseen = tell(
     setup,
-    { colony, digest: key, left: through.left, visits, behind: lineBehind(run, through), surprises: through.surprises },
+    { colony, digest: key, left: through.left, visits, behind: lineBehind(run, through), surprises, moved },
     run.today,
     asked.daysIssued,
     (ahead) => asked.lookOf(ahead, setup, day),
@@ -89,7 +92,7 @@ export function liveColony(
     seed,
   );
   const enough = through.left.visits >= crowdOf(book).wideVisits;
-  const form = enough ? { key, left: keep(through.left), behind: through.behind, surprises: through.surprises } : null;
+  const form = enough ? { key, left: keep(through.left), behind: through.behind, surprises, moved } : null;
   return { foreseen, kept: form, issues, steps: through.left.visits - through.from };
 }
 
@@ -106,6 +109,7 @@ interface Through {
   readonly left: Left;
   readonly behind: readonly DayBelief[];
   readonly surprises: readonly Surprise[];
+  readonly moved: readonly MovedComb[];
   /** Visits that stood in what was kept. */
   readonly from: number;
 }
@@ -115,7 +119,7 @@ function liveThrough(run: Run, kept: KeptColony | null): Through {
   const crowd = crowdOf(records.book);
   const c = setup.constants;
   let left = kept === null ? beginColony(setup, run.read.begins, crowd, seed) : unkeep(kept.left);
-  let surprises = kept?.surprises ?? [];
+  let told = { surprises: kept?.surprises ?? [], moved: kept?.moved ?? [] };
   const behind = [...(kept?.behind ?? [])];
   const from = left.visits;
   const telling = visits.findLastIndex(({ seen }) => isOpened(seen));
@@ -129,14 +133,22 @@ function liveThrough(run: Run, kept: KeptColony | null): Through {
       beliefOn(c, thinned(met.after, thin), 'after the visit'),
     );
     // A first visit cannot surprise: nothing was known that it could contradict.
-    if (from + i === telling)
-      surprises =
-        since === null
-          ? []
-          : surprisesOf(setup, met.before, visited.seen, surpriseContextOf(records, visited, visited.day - since), seed);
+    if (from + i === telling) told = since === null ? { surprises: [], moved: [] } : toldOf(run, met.before, visited, since);
     left = next;
   });
-  return { left, behind: recent(run, behind), surprises, from };
+  return { left, behind: recent(run, behind), ...told, from };
+}
+
+/** What a visit showed otherwise; where that may be combs that were moved, which hangs where. */
+function toldOf(
+  { records, setup, seed }: Run,
+  before: Cloud,
+  visited: Visited,
+  since: number,
+): Pick<Through, 'surprises' | 'moved'> {
+  const context = surpriseContextOf(records, visited, visited.day - since);
+  const surprises = surprisesOf(setup, before, visited.seen, context, seed);
+  return { surprises, moved: mayBeMoved(surprises, context) ? movedCombs(records, visited) : [] };
 }
 
 /** Somebody looked inside: a look from outside leaves the surprises of the last opening as they are. */

@@ -71,6 +71,7 @@ export const commands = {
   'sum.integer': 'a whole number in {unit}, {low} to {high}',
   'sum.numbers': 'a list of numbers in {unit}, each {low} to {high}',
   'sum.day': 'a day YYYY-MM-DD',
+  'sum.text': 'a text of at most {longest} characters',
   'sum.choice': 'one of {choices}',
   'sum.flag': 'true or false',
   'sum.record': 'a record with these fields',

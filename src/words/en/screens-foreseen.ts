@@ -105,6 +105,8 @@ export const foreseenTexts = {
   'surprise.cells-less': 'Fewer queen cells than expected; before the visit {tenths} that there would be so few.',
   'surprise.because': 'What may explain it:',
   'surprise.one': '{cause}: {tenths}',
+  'surprise.moved': 'If combs were moved, this is probably where they hang:',
+  'surprise.moved-one': 'At {today} now is the comb that hung at {last}: {tenths}.',
   'surprise.caution': 'These are chances by what fits, no diagnosis. A sign of illness is for whoever is called for it.',
   'cause.just chance': 'just chance',
   'cause.swarmed': 'it swarmed',

@@ -2,7 +2,7 @@
  * All that the model tells of a colony on a day, from where its particles were left: put together from the parts
  * beside this file. What was foreseen of the last visit comes in with it, taken before the visit was seen.
  */
-import type { DayBelief, Foreseen, Look, Surprise } from '../../foreseen.ts';
+import type { DayBelief, Foreseen, Look, MovedComb, Surprise } from '../../foreseen.ts';
 import { type FigureBook, value } from '../../../figures/book.ts';
 import type { Id } from '../../../journal/entry.ts';
 import { goOn } from '../../../numbers/particle-filter.ts';
@@ -26,6 +26,7 @@ export interface Lived {
   /** Rows of the line up to the last visit. */
   readonly behind: readonly DayBelief[];
   readonly surprises: readonly Surprise[];
+  readonly moved: readonly MovedComb[];
 }
 
 /** `lookOf` weighs whether opening is worth it, by the days ahead. */
@@ -59,6 +60,7 @@ export function tell(
     turnover: turning(ahead, follow) === null ? null : turnoverOf(c, further(), follow, brought),
     coming: comingOf(c, ahead, horizon, value(book, 'engine-least-chance')),
     surprises: lived.surprises,
+    moved: lived.moved,
     look: lookOf(ahead),
     forecasts: forecastsOf(setup, ahead, lived.visits, daysIssued, book, seed),
     cloud: {

@@ -1,6 +1,6 @@
 /** What the last visit showed otherwise than expected, with rival explanations and their chances; never a diagnosis. */
 import type { Foreseen } from '../../../colony/foreseen.ts';
-import { surpriseLines } from '../../../words/foreseen-lines.ts';
+import { movedLines, surpriseLines } from '../../../words/foreseen-lines.ts';
 import { useText } from '../frame/manner.tsx';
 
 export function SurprisePart({ foreseen }: { readonly foreseen: Foreseen }) {
@@ -26,6 +26,16 @@ export function SurprisePart({ foreseen }: { readonly foreseen: Foreseen }) {
           </article>
         );
       })}
+      {foreseen.moved.length === 0 ? null : (
+        <article>
+          <p>{t('surprise.moved')}</p>
+          <ul>
+            {movedLines(foreseen.moved, manner).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </article>
+      )}
       {foreseen.surprises.length === 0 ? null : <p className="soft small">{t('surprise.caution')}</p>}
     </section>
   );

@@ -60,8 +60,8 @@ export function SumField(props: SumFieldProps) {
       value={value}
       onChange={set}
       type={field.kind === 'day' ? 'date' : 'text'}
-      unit={field.kind === 'day' ? undefined : field.unit}
-      inputMode={field.kind === 'numbers' || (field.kind !== 'day' && field.low < 0) ? 'text' : 'decimal'}
+      unit={'unit' in field ? field.unit : undefined}
+      inputMode={'unit' in field && field.kind !== 'numbers' && field.low >= 0 ? 'decimal' : 'text'}
     />
   );
 }
