@@ -8,6 +8,7 @@ import { figuresCommand } from './command-figures.ts';
 import { importCommand } from './command-import.ts';
 import { roundCommand } from './command-round.ts';
 import { demoCommand, serveCommand } from './command-serve.ts';
+import { tableCommand } from './command-table.ts';
 import { visitCommand } from './command-visit.ts';
 
 export const commands: readonly Command[] = [
@@ -17,6 +18,7 @@ export const commands: readonly Command[] = [
   colonyCommand,
   visitCommand,
   exportCommand,
+  tableCommand,
   importCommand,
   checkCommand,
   calcCommand,

@@ -45,6 +45,10 @@ export const commands = {
   'command.visit': 'add one visit from a JSON file, or print the file’s schema',
   'command.visit-help':
     'The same file given twice adds nothing. Bars that are not in the file stay unknown. --schema prints the JSON Schema of the file.',
+  'command.table': 'print visits, faces, colonies or reigns as comma-separated values',
+  'command.table-help':
+    'NAME is visits, faces, colonies or reigns. What is not known is empty; what a spreadsheet would run has an apostrophe before it.',
+  'command.table-unknown': 'table: {name} is no table; expected {known}.',
   'command.export': 'write the whole journal as JSON lines',
   'command.export-help':
     'To standard output, or to a new file with --out. Entries that are not understood are written back as they came.',

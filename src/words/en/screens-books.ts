@@ -51,6 +51,10 @@ export const booksTexts = {
   'figure.override-fault': 'Three numbers in order, and a reason.',
 
   'journal.count': '{count|one entry|# entries}',
+  'journal.table.visits': 'Table of visits',
+  'journal.table.faces': 'Table of faces',
+  'journal.table.colonies': 'Table of colonies',
+  'journal.table.reigns': 'Table of reigns',
   'journal.export': 'Export',
   'journal.import': 'Import',
   'journal.reading-file': 'Reading the file.',

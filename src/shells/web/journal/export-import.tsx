@@ -1,5 +1,7 @@
 /** The journal as a file of JSON lines, out and in. A file is read and told about first; nothing is added until the keeper says so. */
 import { type ChangeEvent, useState } from 'react';
+import type { TableName } from '../../../apiary/tables.ts';
+import type { Entry } from '../../../journal/entry.ts';
 import type { Issue } from '../../../numbers/result.ts';
 import { issueText } from '../../../words/issue-text.ts';
 import { linesOf } from '../../../journal/lines.ts';
@@ -56,6 +58,15 @@ export function ExportImport() {
             onChange={(event) => void choose(event)}
           />
         </label>
+        {tableNames.map((name) => (
+          <button
+            key={name}
+            type="button"
+            onClick={() => void saveTable(name, entries, `${picture?.yard?.name ?? 'yard'}-${today}`)}
+          >
+            {t(`journal.table.${name}`)}
+          </button>
+        ))}
       </div>
       <div role="status">
         {reading ? <p>{t('journal.reading-file')}</p> : null}
@@ -98,4 +109,12 @@ export function ExportImport() {
       </div>
     </section>
   );
+}
+
+const tableNames = ['visits', 'faces', 'colonies', 'reigns'] as const satisfies readonly TableName[];
+
+/** What makes tables is fetched when one is asked for. */
+async function saveTable(name: TableName, entries: readonly Entry[], file: string): Promise<void> {
+  const { csvText, tableOf } = await import('../../../apiary/tables.ts');
+  saveFile(`${file}-${name}.csv`, csvText(tableOf(name, entries)), 'text/csv');
 }
