@@ -6,7 +6,7 @@ import { spawnSync } from 'node:child_process';
 import { cpus, loadavg } from 'node:os';
 import { fileURLToPath } from 'node:url';
 
-const all = ['fold', 'server', 'bundle', 'open-round', 'tap', 'years', 'engine', 'kept', 'model-day', 'comb-match'];
+const all = ['fold', 'server', 'bundle', 'open-round', 'tap', 'years', 'film', 'engine', 'kept', 'model-day', 'comb-match'];
 
 const chosen = process.argv.slice(2);
 console.log(`${cpus().length} cores, load ${(loadavg()[0] ?? 0).toFixed(1)}, node ${process.version}`);
