@@ -3,5 +3,6 @@ export { doneWithFallen, type DoneWithFallen, type FallenComb, fallenCombs } fro
 export { signs, type SignCode, type SignLevel } from '../colony/signs.ts';
 export { temperNotes, temperWords, visitKinds } from '../colony/visit.ts';
 export { type Attachment, attachments } from '../hive/attachments.ts';
+export { isTooWide } from '../hive/widths.ts';
 export { bareShares } from '../hive/contents.ts';
 export { awayWhere, type AwayWhere, type Hung, type Move, moved, type Row, step } from '../hive/row.ts';

@@ -165,6 +165,16 @@ test('C94 what cannot be is refused with its field: no bar, two places, no room,
   );
 });
 
+test('C94 a comb that was melted or given away is hung by nobody', () => {
+  for (const where of ['melted', 'given away']) {
+    const here = fiveBars();
+    const comb = here.yard.fold().draft.placed.get(here.hive)?.get(2) ?? '';
+    here.yard.add('placing', `${on}T17:00`, { comb, to: { kind: 'away', where } });
+    here.move({ do: 'put', place: 6, what: { kind: 'comb', comb }, room: 'free' });
+    assert.deepEqual(codes(here), ['comb-ended'], where);
+  }
+});
+
 test('C95 strips of wood and bars that stand out of the trough by more than a bar are refused once its length was measured', () => {
   const here = fiveBars();
   here.move({ do: 'spacer', place: 3, widthMm: 100 });
@@ -173,6 +183,10 @@ test('C95 strips of wood and bars that stand out of the trough by more than a ba
   here.yard.add('measurement', `${on}T19:00`, { what: 'box length', typed: { value: barMm, unit: 'mm' }, hive: here.hive });
   here.move({ do: 'spacer', place: 4, widthMm: 10 }, { day: `${on}T20:00` });
   assert.deepEqual(codes(here), ['wider-than-trough']);
+  assert.equal(here.yard.fold().faults[0]?.path, 'move.widthMm');
+  // What is there already is never kept in by the refusal.
   here.move({ do: 'spacer', place: 3, widthMm: 5 }, { day: `${on}T21:00` });
+  here.move({ do: 'put', place: 6, what: { kind: 'bare' }, room: 'free' }, { day: `${on}T22:00` });
+  assert.deepEqual(codes(here), ['wider-than-trough']);
   assert.deepEqual([...(here.yard.fold().draft.spacers.get(here.hive) ?? [])], [[3, 5]]);
 });

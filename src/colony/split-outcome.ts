@@ -4,9 +4,24 @@
  * swarm; every stage begins evenly filled. The model of a colony does the same with chance and with all the rest.
  */
 import { type FigureBook, rangeOf, value } from '../figures/book.ts';
+import type { FigureKey } from '../figures/list.ts';
 import { addDays, type Day } from '../numbers/day.ts';
 import { seasonLaying } from './season-laying.ts';
 import type { Survival } from './survival.ts';
+
+/** What a course is worked out with, beside how workers die. */
+export const courseFigures = [
+  'worker-egg-days',
+  'worker-sealed-days',
+  'worker-total-days',
+  'survival-egg-to-larva',
+  'survival-larva-to-sealed',
+  'survival-sealed-to-adult',
+  'survival-to-sealed',
+  'engine-half-bees',
+  'laying-peak',
+  'split-horizon-days',
+] as const satisfies readonly FigureKey[];
 
 export interface Brood {
   readonly eggs: number;

@@ -2,13 +2,14 @@
 import { type FigureBook, rangeOf, value } from '../figures/book.ts';
 import type { NumberField } from '../figures/field.ts';
 import type { FigureKey } from '../figures/list.ts';
-import { choiceOf, choiceOrNull, dayOf, type Given, numberOf } from '../figures/read-input.ts';
+import { choiceOf, dayOf, type Given, numberOf } from '../figures/read-input.ts';
 import { type Answer, sum } from '../figures/sum.ts';
 import { addDays, type Day } from '../numbers/day.ts';
 import type { Range } from '../numbers/range.ts';
 import { good, type Result } from '../numbers/result.ts';
-import { type Colony, courseOf, type Half, halves, storyOf } from './split-outcome.ts';
-import { survivalFigures, survivalOf, survivalSets } from './survival.ts';
+import { type Colony, courseFigures, courseOf, type Half, halves, storyOf } from './split-outcome.ts';
+import { survivalField, survivalSetOf } from './survival-choice.ts';
+import { survivalFigures, survivalOf } from './survival.ts';
 
 const queenPlaces = ['moved', 'stayed', 'unknown'] as const;
 const newQueens = ['own-cells', 'ripe-cell', 'virgin', 'mated'] as const;
@@ -16,7 +17,6 @@ type NewQueen = (typeof newQueens)[number];
 
 const mostBees = 100000;
 const mostCells = 100000;
-const defaultSet = 'benign';
 
 const count = (name: string, unit: string, high: number, about: string): NumberField => {
   return { kind: 'number', name, unit, low: 0, high, about };
@@ -42,19 +42,7 @@ const layings: Readonly<Record<NewQueen, readonly FigureKey[]>> = {
   mated: ['introduced-laying-days', 'queen-chain-introduced-accepted'],
 };
 
-const always: readonly FigureKey[] = [
-  'worker-egg-days',
-  'worker-sealed-days',
-  'worker-total-days',
-  'survival-egg-to-larva',
-  'survival-larva-to-sealed',
-  'survival-sealed-to-adult',
-  'survival-to-sealed',
-  'engine-half-bees',
-  'laying-peak',
-  'split-horizon-days',
-  'house-bee-days',
-];
+const always: readonly FigureKey[] = [...courseFigures, 'house-bee-days'];
 
 export const splitSum = sum({
   key: 'split',
@@ -86,22 +74,12 @@ export const splitSum = sum({
       ...share('driftShare', 'of the flying bees moved, the share that goes back'),
       without: { kind: 'figure', figure: 'split-drift-share' },
     },
-    {
-      kind: 'choice',
-      name: 'survival',
-      choices: survivalSets,
-      without: { kind: 'nothing' },
-      about: 'how workers die; left out, benign',
-    },
+    survivalField,
   ],
   uses: [...always, ...new Set([...Object.values(layings).flat(), ...Object.values(survivalFigures).flat()])].filter(
     (key, index, all) => all.indexOf(key) === index,
   ),
-  usesFor: (given) => [
-    ...always,
-    ...layings[choiceOf(given, 'newQueen', newQueens)],
-    ...survivalFigures[choiceOrNull(given, 'survival', survivalSets) ?? defaultSet],
-  ],
+  usesFor: (given) => [...always, ...layings[choiceOf(given, 'newQueen', newQueens)], ...survivalFigures[survivalSetOf(given)]],
   answer,
 });
 
@@ -111,7 +89,7 @@ function answer(given: Given, book: FigureBook): Result<Answer> {
     on: dayOf(given, 'on'),
     bees: number('bees'),
     brood: { eggs: number('eggs'), larvae: number('larvae'), sealed: number('sealed') },
-    survival: survivalOf(choiceOrNull(given, 'survival', survivalSets) ?? defaultSet, book),
+    survival: survivalOf(survivalSetOf(given), book),
   };
   const [moved, stayed] = halves(
     colony,

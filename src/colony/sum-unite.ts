@@ -2,15 +2,15 @@
 import { type FigureBook, value } from '../figures/book.ts';
 import type { Field } from '../figures/field.ts';
 import type { FigureKey } from '../figures/list.ts';
-import { choiceOf, choiceOrNull, dayOf, type Given, numberOf, recordOf } from '../figures/read-input.ts';
+import { choiceOf, dayOf, type Given, numberOf, recordOf } from '../figures/read-input.ts';
 import { type Answer, sum } from '../figures/sum.ts';
 import { good, type Result } from '../numbers/result.ts';
-import { type Colony, courseOf, type DayOfHalf, type Half, storyOf, united, wholeOf } from './split-outcome.ts';
-import { survivalFigures, survivalOf, survivalSets } from './survival.ts';
+import { type Colony, courseFigures, courseOf, type DayOfHalf, type Half, storyOf, united, wholeOf } from './split-outcome.ts';
+import { survivalField, survivalSetOf } from './survival-choice.ts';
+import { survivalFigures, survivalOf } from './survival.ts';
 
 const queens = ['into', 'from', 'none'] as const;
 const others = ['laying', 'none'] as const;
-const defaultSet = 'benign';
 const mostBees = 100000;
 const mostCells = 100000;
 
@@ -25,19 +25,7 @@ const colonyFields: readonly Field[] = [
   count('sealed', 'cells', mostCells, 'sealed worker brood'),
 ];
 
-const always: readonly FigureKey[] = [
-  'unite-lost-share',
-  'worker-egg-days',
-  'worker-sealed-days',
-  'worker-total-days',
-  'survival-egg-to-larva',
-  'survival-larva-to-sealed',
-  'survival-sealed-to-adult',
-  'survival-to-sealed',
-  'engine-half-bees',
-  'laying-peak',
-  'split-horizon-days',
-];
+const always: readonly FigureKey[] = ['unite-lost-share', ...courseFigures];
 
 export const uniteSum = sum({
   key: 'unite',
@@ -61,23 +49,17 @@ export const uniteSum = sum({
       about: 'of the bees of from, those that are lost',
       without: { kind: 'figure', figure: 'unite-lost-share' },
     },
-    {
-      kind: 'choice',
-      name: 'survival',
-      choices: survivalSets,
-      without: { kind: 'nothing' },
-      about: 'how workers die; left out, benign',
-    },
+    survivalField,
   ],
   uses: [...always, ...new Set(Object.values(survivalFigures).flat())],
-  usesFor: (given) => [...always, ...survivalFigures[choiceOrNull(given, 'survival', survivalSets) ?? defaultSet]],
+  usesFor: (given) => [...always, ...survivalFigures[survivalSetOf(given)]],
   answer,
 });
 
 function answer(given: Given, book: FigureBook): Result<Answer> {
   const on = dayOf(given, 'on');
   const days = value(book, 'split-horizon-days');
-  const survival = survivalOf(choiceOrNull(given, 'survival', survivalSets) ?? defaultSet, book);
+  const survival = survivalOf(survivalSetOf(given), book);
   const colony = (name: 'from' | 'into'): Colony => {
     const of = recordOf(given, name);
     const brood = { eggs: numberOf(of, 'eggs'), larvae: numberOf(of, 'larvae'), sealed: numberOf(of, 'sealed') };

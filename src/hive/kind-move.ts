@@ -10,9 +10,9 @@ import { fault, placeFaults, unknown } from './faults.ts';
 import { bring, combAt, newComb, rehang } from './hanging.ts';
 import { awayWhere, type Hung, moved, type Put, type Row } from './row.ts';
 import { placeSchema } from './shapes.ts';
-import type { Bay, Comb, HiveDraft } from './state.ts';
+import type { Bay, Comb, Hive, HiveDraft } from './state.ts';
 import { bayAt, moveBay, overlapping } from './stretch.ts';
-import { widthFault } from './widths.ts';
+import { isTooWide, widthsOf } from './widths.ts';
 
 const most = 60;
 const mostSpacerMm = 200;
@@ -66,9 +66,7 @@ function apply(draft: HiveDraft, entry: Entry<MoveBody>): readonly Issue[] {
   const next = moved(row, move, hung.bar, () => unread);
   if (!next.ok) return next.issues.map(({ code, path, found, expected }) => fault(entry, code, `move.${path}`, found, expected));
   const faults = endFaults(draft, entry, bay, next.value);
-  const wide = widthFault(draft, hive, move.do === 'spacer' ? { place: move.place, widthMm: move.widthMm } : null);
-  if (wide !== null && (move.do === 'spacer' || move.do === 'put'))
-    faults.push(fault(entry, 'wider-than-trough', 'move.place', `${wide.sumMm} mm`, `at most ${wide.lengthMm} mm of bars`));
+  if (move.do === 'spacer') faults.push(...spacerFaults(draft, entry, hive, move));
   if (faults.length > 0) return faults;
   if (move.do === 'spacer') setSpacer(draft, hiveId, move.place, move.widthMm);
   else hang(draft, entry, bay, row, next.value);
@@ -117,6 +115,8 @@ function combFault(comb: Comb, entry: Entry<MoveBody>, path: string): Issue | nu
   if (comb.ended !== null) return fault(entry, 'comb-ended', path, comb.id, `a comb that did not end on ${comb.ended}`);
   if (comb.born !== null && dayOf(entry.at) < comb.born.earliest)
     return fault(entry, 'placed-before-born', path, dayOf(entry.at), `a day from ${comb.born.earliest} on`);
+  if (comb.at?.kind === 'away' && (comb.at.where === 'melted' || comb.at.where === 'given away'))
+    return fault(entry, 'comb-ended', path, comb.id, 'a comb that was neither melted nor given away');
   if (comb.at?.kind === 'place')
     return fault(entry, 'comb-in-two-places', path, comb.id, `a comb in hand or put away: it hangs at place ${comb.at.place}`);
   return null;
@@ -160,6 +160,19 @@ function hang(draft: HiveDraft, entry: Entry<MoveBody>, bay: Bay | null, before:
   }
   draft.gaps.set(hive, new Set(after.gaps));
   if (bay !== null) moveBay(bay, after.from, after.to, entry);
+}
+
+/** A strip that makes it wider than it is; taking one out, or a thinner one, is never refused. */
+function spacerFaults(
+  draft: HiveDraft,
+  entry: Entry<MoveBody>,
+  hive: Hive,
+  spacer: { readonly place: number; readonly widthMm: number },
+): Issue[] {
+  const widths = widthsOf(draft, hive, spacer);
+  if (!isTooWide(widths) || widths.sumMm <= widthsOf(draft, hive).sumMm) return [];
+  const [sum, length] = [Math.round(widths.sumMm), Math.round(widths.lengthMm ?? 0)];
+  return [fault(entry, 'wider-than-trough', 'move.widthMm', `${sum} mm`, `at most ${length} mm of bars`)];
 }
 
 function setSpacer(draft: HiveDraft, hive: Id, place: number, widthMm: number): void {

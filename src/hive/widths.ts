@@ -34,14 +34,9 @@ export function widthsOf(
   return { sumMm, lengthMm: lengthMm(draft, hive.id), barMm };
 }
 
-/** Bars that stand out of the trough by more than one of them: one was counted twice, or something was measured wrongly. */
-export function widthFault(
-  draft: HiveDraft,
-  hive: Hive,
-  spacer: { readonly place: number; readonly widthMm: number } | null,
-): { readonly sumMm: number; readonly lengthMm: number } | null {
-  const { sumMm, lengthMm: length, barMm } = widthsOf(draft, hive, spacer);
-  return length !== null && sumMm > length + barMm ? { sumMm: Math.round(sumMm), lengthMm: Math.round(length) } : null;
+/** Bars and strips stand out of the measured trough by more than a bar: one was counted twice, or something was measured wrongly. */
+export function isTooWide({ sumMm, lengthMm: length, barMm }: Widths): boolean {
+  return length !== null && sumMm > length + barMm;
 }
 
 function lengthMm(draft: HiveDraft, hive: Id): number | null {

@@ -3,27 +3,11 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { type Opened, openFestoon, type OpenOptions } from './open.ts';
-import { beginUsual, tapNamed } from './thumb.ts';
+import { onAlder } from './on-alder.ts';
+import { tapNamed } from './thumb.ts';
 
 const down = (page: Page) => page.locator('.visit-act .visit-go');
 const line = (page: Page) => page.locator('.visit-far');
-
-/** A book of its own for each: a bar that was put down stays in the journal, and is no surprise the next time. */
-async function onAlder(options: OpenOptions, run: (page: Page) => Promise<void>): Promise<void> {
-  const opened: Opened = await openFestoon(options);
-  try {
-    const page = await opened.page('/');
-    const stop = page.locator('.stop', { has: page.getByRole('link', { name: 'Alder', exact: true }) });
-    await stop.locator('a[href^="/visit/"]').click();
-    await page.locator('.visit-end .visit-go').waitFor();
-    await beginUsual(page);
-    await run(page);
-    assert.deepEqual(opened.errors, []);
-  } finally {
-    await opened.close();
-  }
-}
 
 async function put(page: Page, brood: number, food: number): Promise<void> {
   await tapNamed(page, `${brood} of eight brood`);

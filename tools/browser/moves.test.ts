@@ -4,25 +4,17 @@ import { test } from 'node:test';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { journalOf } from './journal-of.ts';
-import { openFestoon, type OpenOptions } from './open.ts';
-import { beginUsual, tapNamed } from './thumb.ts';
+import { onAlder } from './on-alder.ts';
+import type { OpenOptions } from './open.ts';
+import { tapNamed } from './thumb.ts';
 
-async function moving(options: OpenOptions, run: (page: Page) => Promise<void>): Promise<void> {
-  const opened = await openFestoon(options);
-  try {
-    const page = await opened.page('/');
-    const stop = page.locator('.stop', { has: page.getByRole('link', { name: 'Alder', exact: true }) });
-    await stop.locator('a[href^="/visit/"]').click();
-    await page.locator('.visit-end .visit-go').waitFor();
-    await beginUsual(page);
+function moving(options: OpenOptions, run: (page: Page) => Promise<void>): Promise<void> {
+  return onAlder(options, async (page) => {
     await tapNamed(page, 'More');
     await tapNamed(page, 'Move bars');
     await page.getByRole('heading', { name: /moving bars$/ }).waitFor();
     await run(page);
-    assert.deepEqual(opened.errors, []);
-  } finally {
-    await opened.close();
-  }
+  });
 }
 
 const said = (page: Page) => page.locator('p[role=status]');

@@ -138,6 +138,7 @@ export const visit = {
   'visiting.moves-spacer': 'Strip of wood beside it',
   'visiting.moves-spacer-mm': 'mm',
   'visiting.moves-spacer-set': 'Set a strip of {n} mm',
+  'visiting.moves-spacer-wide': '{n} mm do not go into the trough',
   'visiting.moves-hang': 'Hang at place {place}',
   'visiting.moves-hang-in': 'Hang in at place {place}, others make way',
   'visiting.moves-bar': 'the bar of place {place}',

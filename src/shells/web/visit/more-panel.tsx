@@ -62,7 +62,8 @@ function AsExpected({ draft, bar }: { readonly draft: Draft; readonly bar: BarDr
   const { t } = useText();
   const { tap, ports, view } = useHand();
   const { today } = ports.expect(view, readingOf(draft, bar.place, unseen));
-  if (today === null) return null;
+  // Of a bar that was moved today nothing is told: the picture may know of the move already.
+  if (today === null || placeNamed(draft, bar.place) !== bar.place) return null;
   return (
     <button type="button" className="visit-wide" onClick={() => tap({ kind: 'as expected', ...today })}>
       {t('visiting.as-expected')}

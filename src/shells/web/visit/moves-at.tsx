@@ -1,6 +1,6 @@
 /** What can be done at the chosen place: with the bar that hangs there, or where none hangs. */
 import { useState } from 'react';
-import { awayWhere, step } from '../../../apiary/visit-terms.ts';
+import { awayWhere, isTooWide, step } from '../../../apiary/visit-terms.ts';
 import { useText } from '../frame/manner.tsx';
 import type { Arrangement } from './arrangement.ts';
 import { Stepper } from './parts.tsx';
@@ -54,7 +54,7 @@ const mostSpacerMm = 40;
 /** A strip of wood beside the bar, of so many millimetres. */
 function Spacer({ place }: { readonly place: number }) {
   const { t } = useText();
-  const { move } = useHand();
+  const { move, ports } = useHand();
   const [widthMm, setWidthMm] = useState<number | null>(null);
   if (widthMm === null) {
     return (
@@ -63,7 +63,10 @@ function Spacer({ place }: { readonly place: number }) {
       </button>
     );
   }
+  const { widths } = ports;
+  const tooWide = widths !== null && isTooWide({ ...widths, sumMm: widths.sumMm + widthMm });
   const set = (): void => {
+    if (tooWide) return;
     move({ do: 'spacer', place, widthMm });
     setWidthMm(null);
   };
@@ -74,8 +77,8 @@ function Spacer({ place }: { readonly place: number }) {
         value={widthMm}
         onStep={(by) => setWidthMm(Math.min(mostSpacerMm, Math.max(0, widthMm + by)))}
       />
-      <button type="button" onClick={set}>
-        {t('visiting.moves-spacer-set', { n: widthMm })}
+      <button type="button" aria-disabled={tooWide} onClick={set}>
+        {t(tooWide ? 'visiting.moves-spacer-wide' : 'visiting.moves-spacer-set', { n: widthMm })}
       </button>
     </>
   );
