@@ -16,6 +16,8 @@ export interface VisitStrip {
   readonly trough: Trough;
   /** Bars read today, by place. */
   readonly read: ReadonlyMap<number, BarView>;
+  /** Places from which the bar was taken: nothing is drawn there. */
+  readonly gaps: ReadonlySet<number>;
   readonly current: number | null;
   /** The place at the follower board: looked at when no bar is in the hand. */
   readonly end: number;
@@ -29,9 +31,9 @@ export interface VisitStrip {
 
 export function visitStrip(asked: VisitStrip): string {
   const { view, bay } = asked;
-  const bars = Array.from({ length: bay.to - bay.from + 1 }, (_, index) => bay.from + index).map(
-    (place) => asked.read.get(place) ?? unopened(place, view),
-  );
+  const bars = Array.from({ length: bay.to - bay.from + 1 }, (_, index) => bay.from + index)
+    .filter((place) => !asked.gaps.has(place))
+    .map((place) => asked.read.get(place) ?? unopened(place, view));
   const around = asked.current ?? asked.end;
   const options: StripOptions = {
     ...asked.trough,

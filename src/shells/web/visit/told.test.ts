@@ -79,6 +79,7 @@ function stripWith(change: Partial<VisitStrip>): string {
     view: viewWith(),
     trough,
     read: new Map(),
+    gaps: new Set<number>(),
     current: 2,
     end: 4,
     bay: { from: 1, to: 4 },
@@ -111,4 +112,16 @@ test('V16 a bar read today is drawn in full ink, and only then stand last time a
   assert.match(svg, /visit-s-sealed/);
   assert.ok(!/visit-[wg]-/.test(svg));
   assert.ok(svg.includes('told-today') && !svg.includes('told-last'), 'place 3 was not read last time');
+});
+
+test('V16 where a bar was taken nothing is drawn, and the others stay in their places', () => {
+  const placesOf = (svg: string): readonly string[] =>
+    [...svg.matchAll(/data-place="(\d+)"/g)].flatMap(([, place]) => place ?? []);
+  const [all, fewer] = [placesOf(stripWith({})), placesOf(stripWith({ gaps: new Set([3]) }))];
+  assert.equal(stripWith({ gaps: new Set([3]) }).match(/class="unknown"/g)?.length, 3);
+  assert.ok(all.includes('3'));
+  assert.deepEqual(
+    fewer,
+    all.filter((place) => place !== '3'),
+  );
 });

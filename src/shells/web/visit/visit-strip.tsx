@@ -62,6 +62,7 @@ export function VisitStrip({ draft, selected = null }: { readonly draft: Draft; 
     return visitStrip({
       view,
       trough: ports.trough,
+      gaps: now.row.gaps,
       current,
       bay: stretch,
       end,
