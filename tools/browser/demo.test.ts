@@ -30,6 +30,8 @@ test('R13 the address /demo opens the demo yard on its own today, which can be t
 test('R14 a colony shows its film, a bar in hand with what it holds, and its combs on another day', async () => {
   const page = await opened.page('/');
   await page.getByRole('link', { name: 'Alder', exact: true }).click();
+  // The picture kept on the device, shown first, may be of the day that was turned to before.
+  await page.getByRole('heading', { name: 'The combs as they should look on 16 May' }).waitFor();
   await page.locator('.one-bar').waitFor();
   const shares = (): Promise<string> => page.locator('.one-bar .shares').innerText();
   const today = await shares();
