@@ -1,6 +1,7 @@
 /** All kinds of entries that this program understands, in one array. Adding a kind is its file and one line here. */
 import { adviceIssuedKind } from '../colony/kind-advice-issued.ts';
 import { colonyEndedKind } from '../colony/kind-colony-ended.ts';
+import { beeEscapeKind } from '../colony/kind-bee-escape.ts';
 import { combFellKind } from '../colony/kind-comb-fell.ts';
 import { colonyKind } from '../colony/kind-colony.ts';
 import { contactKind } from '../colony/kind-contact.ts';
@@ -23,6 +24,9 @@ import { bayKind } from '../hive/kind-bay.ts';
 import { combKind } from '../hive/kind-comb.ts';
 import { hiveKind } from '../hive/kind-hive.ts';
 import { measurementKind } from '../hive/kind-measurement.ts';
+import { combPieceKind } from '../hive/kind-comb-piece.ts';
+import { combsJoinedKind } from '../hive/kind-combs-joined.ts';
+import { combsPartedKind } from '../hive/kind-combs-parted.ts';
 import { moveKind } from '../hive/kind-move.ts';
 import { placingKind } from '../hive/kind-placing.ts';
 import { yardKind } from '../hive/kind-yard.ts';
@@ -42,6 +46,9 @@ export const allKinds: readonly AnyKind<ColonyDraft>[] = [
   combKind,
   placingKind,
   moveKind,
+  combsJoinedKind,
+  combsPartedKind,
+  combPieceKind,
   measurementKind,
   observerKind,
   contactKind,
@@ -58,6 +65,7 @@ export const allKinds: readonly AnyKind<ColonyDraft>[] = [
   readingKind,
   lookKind,
   combFellKind,
+  beeEscapeKind,
   feedingKind,
   adviceIssuedKind,
   forecastIssuedKind,

@@ -5,4 +5,7 @@ export { temperNotes, temperWords, visitKinds } from '../colony/visit.ts';
 export { type Attachment, attachments } from '../hive/attachments.ts';
 export { isTooWide } from '../hive/widths.ts';
 export { bareShares } from '../hive/contents.ts';
-export { awayWhere, type AwayWhere, type Hung, type Move, moved, type Row, step } from '../hive/row.ts';
+export { awayWhere, type AwayWhere, type Move, moved, step } from '../hive/row.ts';
+export type { Hung, Row } from '../hive/row-shape.ts';
+export { placesTogether } from '../hive/row-sets.ts';
+export { type JoinedHow, joinedHow, type StopReason, stopReasons } from '../hive/joined.ts';

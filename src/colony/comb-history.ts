@@ -4,6 +4,7 @@
  */
 import { type FigureBook, value } from '../figures/book.ts';
 import { spotOn } from '../hive/hanging.ts';
+import type { Piece } from '../hive/pieces.ts';
 import type { Comb, Spot } from '../hive/state.ts';
 import type { Id } from '../journal/entry.ts';
 import { addDays, type Day, earlier } from '../numbers/day.ts';
@@ -26,6 +27,27 @@ export interface CombReading {
   readonly split: CombSplit | null;
   /** Built share as far as it was known at that reading; null when it never was. */
   readonly built: number | null;
+  /** Two combs hang side by side on the bar, and both were read as one. */
+  readonly double: boolean;
+  /** What is left of what was built by the last reading of it, since pieces were cut from it. */
+  readonly left: number;
+  /** Nobody read it anew: a piece was cut on that day, and what was read before holds for what is left. */
+  readonly cutOn?: Day;
+}
+
+/** The last that tells of the comb on the day: as it was read, or as it was cut since. */
+export function lastTold(list: readonly CombReading[] | undefined, day: Day, but: Id | null = null): CombReading | null {
+  return list?.findLast((reading) => (reading.cutOn ?? reading.day) <= day && reading.visit !== but) ?? null;
+}
+
+/** Built share of the outline, what hangs beside it on the bar included; `otherwise` where nobody read how much. */
+export function builtNow(reading: CombReading, otherwise: number): number {
+  return (reading.built ?? otherwise) * (reading.double ? 2 : 1) * reading.left;
+}
+
+/** What a comb counts as of which nobody read how much is built. */
+export function builtUnread(reading: CombReading, book: FigureBook): number {
+  return value(book, reading.read.combClass === 'building' ? 'building-share' : 'built-unread-share');
 }
 
 export type CombHistory = ReadonlyMap<Id, readonly CombReading[]>;
@@ -46,7 +68,33 @@ export function combHistory(
       list.push(workedOut(state, colony, visit, row, list, calendar, book));
     }
   }
+  for (const piece of state.pieces) if (piece.day <= day) cutFrom(found, piece);
   return found;
+}
+
+/** What was read of the parent by then holds for what is left of it, and for the piece. */
+function cutFrom(found: Map<Id, CombReading[]>, { piece, parent, day, share }: Piece): void {
+  const list = found.get(parent) ?? [];
+  const last = lastTold(list, day);
+  if (last === null) return;
+  const at = list.indexOf(last) + 1;
+  const later = list.slice(at);
+  const measured = later.findIndex(({ row }) => typeof row.body.built8 === 'number' || row.body.combClass === 'bare');
+  const unmeasured = later.slice(0, measured < 0 ? undefined : measured).map((reading) => asCut(reading, 1 - share));
+  list.splice(at, unmeasured.length, asCut(last, 1 - share, day), ...unmeasured);
+  const own = asCut(last, share, day);
+  found.set(piece, [{ ...own, row: { ...own.row, comb: piece } }, ...(found.get(piece) ?? [])]);
+}
+
+function asCut(reading: CombReading, left: number, cutOn?: Day): CombReading {
+  return {
+    ...reading,
+    get split() {
+      return reading.split;
+    },
+    left: reading.left * left,
+    ...(cutOn === undefined ? {} : { cutOn }),
+  };
 }
 
 function workedOut(
@@ -74,6 +122,8 @@ function workedOut(
       return split;
     },
     built,
+    double: row.body.double ?? last?.double ?? false,
+    left: 1,
   };
 }
 

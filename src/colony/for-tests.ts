@@ -12,6 +12,9 @@ import { bayKind } from '../hive/kind-bay.ts';
 import { combKind } from '../hive/kind-comb.ts';
 import { hiveKind } from '../hive/kind-hive.ts';
 import { measurementKind } from '../hive/kind-measurement.ts';
+import { combPieceKind } from '../hive/kind-comb-piece.ts';
+import { combsJoinedKind } from '../hive/kind-combs-joined.ts';
+import { combsPartedKind } from '../hive/kind-combs-parted.ts';
 import { moveKind } from '../hive/kind-move.ts';
 import { placingKind } from '../hive/kind-placing.ts';
 import { yardKind } from '../hive/kind-yard.ts';
@@ -20,6 +23,7 @@ import { dayWeatherKind } from '../weather/kind-day-weather.ts';
 import { adviceIssuedKind } from './kind-advice-issued.ts';
 import { colonyKind } from './kind-colony.ts';
 import { colonyEndedKind } from './kind-colony-ended.ts';
+import { beeEscapeKind } from './kind-bee-escape.ts';
 import { combFellKind } from './kind-comb-fell.ts';
 import { contactKind } from './kind-contact.ts';
 import { feedingKind } from './kind-feeding.ts';
@@ -50,6 +54,9 @@ const kinds: readonly AnyKind<ColonyDraft>[] = [
   combKind,
   placingKind,
   moveKind,
+  combsJoinedKind,
+  combsPartedKind,
+  combPieceKind,
   measurementKind,
   observerKind,
   contactKind,
@@ -66,6 +73,7 @@ const kinds: readonly AnyKind<ColonyDraft>[] = [
   readingKind,
   lookKind,
   combFellKind,
+  beeEscapeKind,
   feedingKind,
   adviceIssuedKind,
   forecastIssuedKind,

@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import { placeFaults, unknown } from '../hive/faults.ts';
 import { bring, combAt, newComb } from '../hive/hanging.ts';
+import { partedFrom, setWith } from '../hive/joined.ts';
 import { placeSchema } from '../hive/shapes.ts';
 import { type Entry, idSchema } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
@@ -35,6 +36,8 @@ function apply(draft: ColonyDraft, entry: Entry<CombFellBody>): readonly Issue[]
   );
   if (faults.length > 0) return faults;
   const comb = combAt(draft, hive, place);
+  const set = comb === null ? null : setWith(draft.joined, comb.id);
+  if (set !== null && comb !== null) partedFrom(set, [comb.id]);
   if (comb !== null && done === 'hung up again') comb.built = null;
   else if (comb !== null) {
     bring(draft, comb, { kind: 'away', where: done === 'taken out' ? 'box' : 'lost' }, entry);

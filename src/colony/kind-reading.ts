@@ -7,12 +7,13 @@ import { bring, combAt, newComb } from '../hive/hanging.ts';
 import { eighthsInWhole } from '../hive/shapes.ts';
 import type { Comb } from '../hive/state.ts';
 import { moveBay, overlapping } from '../hive/stretch.ts';
-import { dayOf, type Entry, type Id } from '../journal/entry.ts';
+import { dayOf, type Entry } from '../journal/entry.ts';
 import { entryKind, fits } from '../journal/kind.ts';
 import type { Issue } from '../numbers/result.ts';
 import { faceFaults } from './face-faults.ts';
 import { type Reading, readingSchema } from './reading.ts';
-import type { Colony, ColonyDraft, Visit } from './state.ts';
+import { bodyFaults, readFollower, rowsOfSet } from './reading-bodies.ts';
+import type { Colony, ColonyDraft, ReadingRow, Visit } from './state.ts';
 import { bayOf, colonyAt, coloniesIn, mayLive } from './whose.ts';
 
 export const readingKind = entryKind<Reading, ColonyDraft>({
@@ -34,11 +35,18 @@ function apply(draft: ColonyDraft, entry: Entry<Reading>): readonly Issue[] {
   if (visit !== null && visit.colony !== colony.id) {
     return [fault(entry, 'place-of-another-colony', 'place', body.place, `a place of the bay of ${visit.colony}`)];
   }
+  const bodies = bodyFaults(draft, entry, colony);
+  if (bodies.length > 0) return bodies;
+  if (body.of === 'follower') {
+    keepRow(draft, entry, visit, colony, [readFollower(draft, entry, colony)]);
+    return fits;
+  }
   const found = combOf(draft, entry, visit);
   const twice = twiceFaults(draft, entry, visit, found.comb);
   if (twice.length > 0) return twice;
   workIn(draft, entry, found.comb, found.stillHere);
-  keepRow(draft, entry, visit, colony, found.comb.id);
+  const row = { entry: entry.id, by: entry.by, at: entry.at, comb: found.comb.id, body };
+  keepRow(draft, entry, visit, colony, body.of === 'set' ? rowsOfSet(draft, row) : [row]);
   return fits;
 }
 
@@ -141,10 +149,15 @@ function workIn(draft: ColonyDraft, entry: Entry<Reading>, comb: Comb, stillHere
   else if (comb.built === 0) comb.built = null;
 }
 
-function keepRow(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | null, colony: Colony, comb: Id): void {
+function keepRow(
+  draft: ColonyDraft,
+  entry: Entry<Reading>,
+  visit: Visit | null,
+  colony: Colony,
+  rows: readonly ReadingRow[],
+): void {
   const { body } = entry;
-  const row = { entry: entry.id, by: entry.by, at: entry.at, comb, body };
-  if (visit !== null) visit.readings.push(row);
+  if (visit !== null) visit.readings.push(...rows);
   else
     openVisit(draft, {
       id: body.visit,
@@ -152,7 +165,7 @@ function keepRow(draft: ColonyDraft, entry: Entry<Reading>, visit: Visit | null,
       by: entry.by,
       hive: body.hive,
       colony: colony.id,
-      readings: [row],
+      readings: [...rows],
       closed: null,
     });
   if (visit?.closed) return;

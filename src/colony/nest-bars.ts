@@ -14,7 +14,7 @@ import type { Range } from '../numbers/range.ts';
 import { aged } from './ageing.ts';
 import type { BroodCalendar } from './calendar.ts';
 import { type CombCells, sharesOf } from './comb-cells.ts';
-import type { CombHistory, CombReading } from './comb-history.ts';
+import { builtNow, builtUnread, type CombHistory, type CombReading, lastTold } from './comb-history.ts';
 import { seasonLaying } from './season-laying.ts';
 import { cellsOf, contentRanges } from './split-contents.ts';
 import type { ColonyState } from './state.ts';
@@ -53,7 +53,7 @@ export function barsToday(
   const hanging = combsOn(nest, day);
   return places(from, to).map((place) => {
     const comb = hanging.get(place) ?? null;
-    const reading = comb === null ? null : (lastReading(nest.history.get(comb.id), day) ?? null);
+    const reading = comb === null ? null : lastTold(nest.history.get(comb.id), day);
     if (comb === null || reading === null)
       return {
         view: unread(nest, place, comb, bareSince.get(place) ?? null),
@@ -63,6 +63,16 @@ export function barsToday(
       };
     return readBar(nest, place, comb, reading, day);
   });
+}
+
+/** The comb on the follower board of the bay, as of the place beyond its last; null where none is known. */
+export function boardToday(nest: Nest, bay: Id | null, place: number, day: Day): NestBar | null {
+  const there = nest.combs.find((comb) => {
+    const spot = spotOn(comb, day);
+    return spot?.kind === 'follower' && spot.bay === bay;
+  });
+  const reading = there === undefined ? null : lastTold(nest.history.get(there.id), day);
+  return there === undefined || reading === null ? null : readBar(nest, place, there, reading, day);
 }
 
 /** The bars as read at one visit, by place; what was not opened is unknown. */
@@ -83,6 +93,7 @@ export function byVisit(history: CombHistory): ReadonlyMap<Id, readonly CombRead
   const found = new Map<Id, CombReading[]>();
   for (const list of history.values()) {
     for (const reading of list) {
+      if (reading.cutOn !== undefined) continue;
       const row = found.get(reading.visit);
       if (row === undefined) found.set(reading.visit, [reading]);
       else row.push(reading);
@@ -182,13 +193,8 @@ function unread(nest: Nest, place: number, comb: Comb | null, bareSince: Day | n
 }
 
 function builtShare(nest: Nest, comb: Comb, reading: CombReading): number {
-  if (reading.built !== null) return reading.built;
-  if (comb.built !== null && comb.built > 0) return comb.built;
-  return value(nest.book, reading.read.combClass === 'building' ? 'building-share' : 'built-unread-share');
-}
-
-function lastReading(list: readonly CombReading[] | undefined, day: Day): CombReading | undefined {
-  return list?.findLast((reading) => reading.day <= day);
+  const known = reading.cutOn === undefined && comb.built !== null && comb.built > 0 ? comb.built : null;
+  return builtNow(reading, known ?? builtUnread(reading, nest.book));
 }
 
 /** Which comb hung where in the hive at the end of the day. */
@@ -204,9 +210,7 @@ function combsOn(nest: Nest, day: Day): ReadonlyMap<number, Comb> {
 
 /** Combs that hang, or ever hung, in the hive. */
 export function combsOfHive(state: ColonyState, hive: Id): readonly Comb[] {
-  return [...state.combs.values()].filter((comb) =>
-    comb.placings.some(({ spot }) => spot.kind === 'place' && spot.hive === hive),
-  );
+  return [...state.combs.values()].filter((comb) => comb.placings.some(({ spot }) => spot.kind !== 'away' && spot.hive === hive));
 }
 
 function places(from: number, to: number): number[] {

@@ -12,6 +12,7 @@ export const combClasses = ['bare', 'building', 'food', 'food and brood', 'brood
 export const lookedFor = ['seen', 'none seen', 'not looked'] as const;
 /** 'as expected': nothing strange was seen, and what should be there was filled in. */
 export const methods = ['eighths', 'painted', 'counted', 'as expected'] as const;
+export const readAs = ['set', 'follower'] as const;
 export const lights = ['sun', 'shade', 'dull'] as const;
 
 const eighths = z.nullable(z.number().check(z.multipleOf(0.5), z.minimum(0), z.maximum(8)));
@@ -46,12 +47,19 @@ export const readingSchema = z.strictObject({
   place: z.int().check(z.minimum(1), z.maximum(60)),
   /** The comb when its identity is known; without it, the comb that hangs there, or a new one. */
   comb: z.optional(idSchema),
+  /**
+   * 'set': read as one with all combs that have grown together with it; 'follower': the comb on the follower board beside
+   * the place; absent: of this bar alone.
+   */
+  of: z.optional(z.enum(readAs)),
   combClass: z.optional(z.nullable(z.enum(combClasses))),
   faces: z.array(faceSchema).check(z.minLength(1), z.maxLength(2)),
   /** Share of the full outline that is built, in eighths; null: as last time. */
   built8: z.optional(eighths),
   /** How it hangs at walls and floor; absent or null: not looked. */
   attached: z.optional(z.nullable(z.enum(attachments))),
+  /** Two combs hang side by side on the bar and are read as one; absent or null: not looked. */
+  double: z.optional(z.nullable(z.boolean())),
   eggs: z.enum(lookedFor),
   youngest: z.nullable(z.enum(stages)),
   cells: z.nullable(cellsSchema),

@@ -101,6 +101,7 @@ export type ColonyEvent =
       readonly what: FallenComb;
       readonly done: DoneWithFallen;
     }
+  | { readonly kind: 'bee escape'; readonly what: 'set' | 'taken out'; readonly after: number | null }
   | {
       readonly kind: 'look';
       readonly seen: readonly string[];

@@ -88,8 +88,8 @@ function totalOf(
   day: Day,
   book: FigureBook,
 ): Total {
-  const seen: Part[] = [];
-  const carried: Part[] = [];
+  const seen = new Map<Id, Part>();
+  const carried = new Map<Id, Part>();
   const unread: NestBar[] = [];
   for (const bar of bars) {
     if (bar.view.kind === 'bare') continue;
@@ -101,15 +101,19 @@ function totalOf(
       range: scaleRange(what.part(bar), faceDm2(measures, bar.view.built)),
       days: daysBetween(bar.reading.day, day),
     };
-    (bar.reading.visit === lastVisit ? seen : carried).push(part);
+    const parts = bar.reading.visit === lastVisit ? seen : carried;
+    const { entry } = bar.reading.row;
+    const known = parts.get(entry);
+    // Combs that were read as one err in their rounding as one.
+    parts.set(entry, known === undefined ? part : { ...part, range: addTogether([known.range, part.range]) });
   }
   const factor = timesRange(readerFactor(what.errors, book), what.density);
   const read = bars.filter((bar) => bar.cells !== null && bar.view.kind === 'comb');
   const guessed = addTogether(
     unread.map((bar) => scaleRange(unknownPart(read, what, bar.view.comb !== null), faceDm2(measures, bar.view.built))),
   );
-  const seenRange = seenTogether(seen, factor, book);
-  const carriedRange = addTogether([carriedTogether(carried, factor, book), timesRange(guessed, factor)]);
+  const seenRange = seenTogether([...seen.values()], factor, book);
+  const carriedRange = addTogether([carriedTogether([...carried.values()], factor, book), timesRange(guessed, factor)]);
   return {
     seen: seenRange,
     carried: carriedRange,

@@ -12,7 +12,7 @@ import { type Day, daysBetween } from '../numbers/day.ts';
 import { calendarOf } from './calendar.ts';
 import { combHistory } from './comb-history.ts';
 import { layingPerDay } from './laying-per-day.ts';
-import { barsAtVisit, barsToday, byVisit, combsOfHive, daysLaid, type Nest } from './nest-bars.ts';
+import { barsAtVisit, barsToday, boardToday, byVisit, combsOfHive, daysLaid, type Nest } from './nest-bars.ts';
 import { type Believed, type Outlook, plainOutlook } from './outlook.ts';
 import { latitudeOf } from './queen-breaks.ts';
 import { roomReading } from './room-reading.ts';
@@ -45,7 +45,9 @@ export function viewOf(
   const nest = nestOf(state, colony, visits, day, book, believed, ground.hive.id);
   const last = visits.at(-1) ?? null;
   const bars = barsToday(nest, ground.from, ground.to, day, bareBars(state, colony, visits, ground, day, book));
-  const totals = combTotals(bars, nest.measures, last?.id ?? null, day, book);
+  const board = boardToday(nest, ground.bay, ground.to + 1, day);
+  const joined = joinedIn(state, ground.hive.id, ground.from, ground.to);
+  const totals = combTotals(board === null ? bars : [...bars, board], nest.measures, last?.id ?? null, day, book);
   const idle = notLaying.has(believed.queen.state) || believed.laying(day) === 0;
   const laid = believed.layingPerDay ?? (idle ? null : layingPerDay(bars, totals, nest.calendar, book));
   const evidence = believed.evidence.at(-1);
@@ -66,6 +68,8 @@ export function viewOf(
     gaps: [...(state.gaps.get(ground.hive.id) ?? [])].filter((place) => ground.from <= place && place <= ground.to),
     entrance: ground.hive.entrance,
     bars: bars.map((bar) => bar.view),
+    ...(joined.length === 0 ? {} : { joined }),
+    ...(board === null ? {} : { board: board.view }),
     film: visits.flatMap((visit, i) =>
       i < visits.length - frames ? [] : [frameOf(nest, colony, visit, visits[i - 1] ?? null, events)],
     ),
@@ -85,6 +89,17 @@ export function viewOf(
   };
 }
 
+/** Sets of which every comb hangs in the stretch. */
+function joinedIn(state: ColonyState, hive: Id, from: number, to: number): NonNullable<ColonyView['joined']> {
+  return [...state.joined.values()].flatMap(({ id, how, combs }) => {
+    const spots = combs.map((comb) => state.combs.get(comb)?.at);
+    const places = spots.flatMap((spot) => (spot?.kind === 'place' && spot.hive === hive ? spot.place : []));
+    return combs.length > 0 && places.length === combs.length && places.every((place) => from <= place && place <= to)
+      ? [{ id, how, places }]
+      : [];
+  });
+}
+
 const notLaying: ReadonlySet<QueenReading['state']> = new Set(['virgin', 'none', 'laying workers', 'drone layer']);
 
 interface Ground {
@@ -94,6 +109,7 @@ interface Ground {
     readonly bars: number;
     readonly entrance: 'first' | 'last' | 'side';
   };
+  readonly bay: Id | null;
   readonly from: number;
   readonly to: number;
 }
@@ -105,7 +121,7 @@ function groundOf(state: ColonyState, colony: Colony, day: Day): Ground {
   assert(hive, `the hive of the colony ${colony.id} is in the state`);
   const bay = state.bays.get(stay?.bay ?? '');
   const ends = bay === undefined ? { from: 1, to: hive.bars } : bayOn(bay, day);
-  return { hive, ...ends };
+  return { hive, bay: bay?.id ?? null, ...ends };
 }
 
 /** All that bars are worked out with. */

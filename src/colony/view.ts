@@ -5,6 +5,7 @@
  */
 import type { Attachment } from '../hive/attachments.ts';
 import type { Content, Ink, Shares } from '../hive/contents.ts';
+import type { JoinedHow } from '../hive/joined.ts';
 import type { Spot } from '../hive/state.ts';
 import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
@@ -23,7 +24,7 @@ export interface BarView {
   readonly widthMm: number;
   /** bare: a bar without comb; comb: contents below; unknown: a comb of which nothing is known. */
   readonly kind: 'bare' | 'comb' | 'unknown';
-  /** Share of the full outline built, 0…1. */
+  /** Share of the full outline built, 0…1; of two combs side by side both, up to 2. */
   readonly built: number;
   /** Shares of the built comb; null when nothing is known. */
   readonly shares: Shares | null;
@@ -159,6 +160,10 @@ export interface ColonyView {
   readonly entrance: 'first' | 'last' | 'side';
   /** The nest as it should look today, by place. */
   readonly bars: readonly BarView[];
+  /** Combs that have grown together, by the entry that said so; absent: none are known. */
+  readonly joined?: readonly { readonly id: Id; readonly how: JoinedHow; readonly places: readonly number[] }[];
+  /** The comb on the follower board, as a bar beyond the last; absent: none is known. */
+  readonly board?: BarView;
   readonly film: readonly FilmFrame[];
   readonly totals: Readonly<Record<TotalName, Total>>;
   readonly layingPerDay: Range | null;

@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
-import { type Hung, type Move, moved, type Row } from './row.ts';
+import { type Move, moved } from './row.ts';
+import type { Hung, Row } from './row-shape.ts';
 
 const bars = 12;
 const hung = (what: string, bare = false): Hung<string> => ({ what, bare, turned: false });
@@ -36,7 +37,8 @@ const moves: fc.Arbitrary<Move> = fc.oneof(
 );
 
 const spare = (place: number): Hung<string> => hung(`spare${place}`);
-const doneTo = (row: Row<string>, move: Move, what: Hung<string> | null = null) => moved(row, move, what, spare);
+const doneTo = (row: Row<string>, move: Move, what: Hung<string> | null = null) =>
+  moved(row, move, what === null ? [] : [what], spare);
 const combsOf = (row: Row<string>): readonly string[] =>
   [...row.at.values()].flatMap(({ what }) => (what.startsWith('spare') ? [] : [what])).sort();
 

@@ -40,6 +40,12 @@ export function occupant(draft: HiveDraft, hive: Id, place: number, except: Read
   return there === null || there.built === 0 || except.has(there.id) ? null : there;
 }
 
+/** The comb built on the follower board of the bay. */
+export function followerComb(draft: HiveDraft, bay: Id): Comb | null {
+  for (const comb of draft.combs.values()) if (comb.at?.kind === 'follower' && comb.at.bay === bay) return comb;
+  return null;
+}
+
 export function newComb(id: Id): Comb {
   return { id, bar: null, born: null, ended: null, built: null, attached: null, at: null, placings: [] };
 }
@@ -71,5 +77,6 @@ function release(draft: HiveDraft, comb: Comb): void {
 function sameSpot(a: Spot | null, b: Spot): boolean {
   if (a === null || a.kind !== b.kind) return false;
   if (a.kind === 'away') return b.kind === 'away' && a.where === b.where;
+  if (a.kind === 'follower') return b.kind === 'follower' && a.bay === b.bay;
   return b.kind === 'place' && a.hive === b.hive && a.place === b.place && a.facing === b.facing;
 }

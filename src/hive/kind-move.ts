@@ -8,7 +8,10 @@ import { entryKind, fits } from '../journal/kind.ts';
 import type { Issue } from '../numbers/result.ts';
 import { fault, placeFaults, unknown } from './faults.ts';
 import { bring, combAt, newComb, rehang } from './hanging.ts';
-import { awayWhere, type Hung, moved, type Put, type Row } from './row.ts';
+import { setWith } from './joined.ts';
+import { awayWhere, moved, type Put } from './row.ts';
+import type { Hung, Row } from './row-shape.ts';
+import { placesTogether } from './row-sets.ts';
 import { placeSchema } from './shapes.ts';
 import type { Bay, Comb, Hive, HiveDraft } from './state.ts';
 import { bayAt, moveBay, overlapping } from './stretch.ts';
@@ -61,9 +64,9 @@ function apply(draft: HiveDraft, entry: Entry<MoveBody>): readonly Issue[] {
   if (beyond.length > 0) return beyond;
   const bay = bayAt(draft, hiveId, move.place);
   const row = rowOf(draft, hiveId, bay, move.place, hive.bars, outward);
-  const hung = move.do === 'put' ? toPut(draft, entry, move.what) : { bar: null, issues: [] };
+  const hung = move.do === 'put' ? toPut(draft, entry, move.what) : { bars: [], issues: [] };
   if (hung.issues.length > 0) return hung.issues;
-  const next = moved(row, move, hung.bar, () => unread);
+  const next = moved(row, move, hung.bars, () => unread);
   if (!next.ok) return next.issues.map(({ code, path, found, expected }) => fault(entry, code, `move.${path}`, found, expected));
   const faults = endFaults(draft, entry, bay, next.value);
   if (move.do === 'spacer') faults.push(...spacerFaults(draft, entry, hive, move));
@@ -85,30 +88,40 @@ function rowOf(draft: HiveDraft, hive: Id, bay: Bay | null, place: number, bars:
     const within = from <= where && where <= to;
     // Combs behind the follower board are known; those of another colony are not of this row.
     if (!within && overlapping(draft, hive, where, where, bay?.id ?? null) !== null) continue;
-    if (comb !== null) at.set(where, { what: comb.id, bare: comb.built === 0, turned: isTurned(comb) });
+    if (comb !== null) at.set(where, hungOf(draft, comb));
     else if (within && bay !== null && !gaps.has(where)) at.set(where, unread);
   }
   return { bars, from, to, outward, at, gaps };
 }
 
-function isTurned({ at }: Comb): boolean {
-  return at?.kind === 'place' && at.facing === 'turned';
+/** As it hangs, or hung last: who takes a bar and hangs it again has not turned it. */
+function isTurned({ placings }: Comb): boolean {
+  const spot = placings.findLast((placing) => placing.spot.kind === 'place')?.spot;
+  return spot?.kind === 'place' && spot.facing === 'turned';
 }
 
-/** What is to be put, or why it cannot be. */
+/** A comb as the row knows it. */
+function hungOf(draft: HiveDraft, comb: Comb): Hung<Bar> {
+  const set = setWith(draft.joined, comb.id);
+  return { what: comb.id, bare: comb.built === 0, turned: isTurned(comb), ...(set === null ? {} : { joined: set.id }) };
+}
+
+/** What is to be put, or why it cannot be; of combs that have grown together all. */
 function toPut(
   draft: HiveDraft,
   entry: Entry<MoveBody>,
   what: Put,
-): { readonly bar: Hung<Bar> | null; readonly issues: readonly Issue[] } {
-  if (what.kind === 'bare') return { bar: { what: entry.id, bare: true, turned: false }, issues: [] };
+): { readonly bars: readonly Hung<Bar>[]; readonly issues: readonly Issue[] } {
+  if (what.kind === 'bare') return { bars: [{ what: entry.id, bare: true, turned: false }], issues: [] };
   const path = what.kind === 'taken' ? 'move.what.entry' : 'move.what.comb';
   const comb = what.kind === 'comb' ? draft.combs.get(what.comb) : takenBy(draft, what.entry);
   const named = what.kind === 'comb' ? what.comb : what.entry;
   if (comb === undefined)
-    return { bar: null, issues: [fault(entry, 'unknown-comb', path, named, 'a comb that was taken before')] };
-  const issue = combFault(comb, entry, path);
-  return { bar: { what: comb.id, bare: comb.built === 0, turned: false }, issues: issue === null ? [] : [issue] };
+    return { bars: [], issues: [fault(entry, 'unknown-comb', path, named, 'a comb that was taken before')] };
+  const all = (setWith(draft.joined, comb.id)?.combs ?? [comb.id]).flatMap((id) => draft.combs.get(id) ?? []);
+  const issues = all.flatMap((one) => combFault(one, entry, path) ?? []);
+  const inmostFirst = entry.body.outward === 'last' ? all : all.toReversed();
+  return { bars: inmostFirst.map((one) => hungOf(draft, one)), issues };
 }
 
 function combFault(comb: Comb, entry: Entry<MoveBody>, path: string): Issue | null {
@@ -138,9 +151,14 @@ function endFaults(draft: HiveDraft, entry: Entry<MoveBody>, bay: Bay | null, { 
 function hang(draft: HiveDraft, entry: Entry<MoveBody>, bay: Bay | null, before: Row<Bar>, after: Row<Bar>): void {
   const { hive, move } = entry.body;
   if (move.do === 'take') {
-    const comb = draft.combs.get(before.at.get(move.place)?.what ?? '') ?? newComb(entry.id);
-    draft.combs.set(comb.id, comb);
-    rehang(draft, [{ comb, spot: { kind: 'away', where: move.to } }], entry);
+    const going = placesTogether(before, move.place).map((place) => before.at.get(place)?.what ?? entry.id);
+    const combs = going.map((id) => draft.combs.get(id) ?? newComb(id));
+    for (const comb of combs) draft.combs.set(comb.id, comb);
+    rehang(
+      draft,
+      combs.map((comb) => ({ comb, spot: { kind: 'away', where: move.to } })),
+      entry,
+    );
   }
   if (move.do === 'put' && move.what.kind === 'bare') draft.combs.set(entry.id, { ...newComb(entry.id), built: 0 });
   rehang(

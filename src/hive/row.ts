@@ -1,13 +1,12 @@
 /**
  * The bars of one bay as they hang, and what hands do with them: take, put, swap, shift, move the follower board.
  * Every move is relative to the row as it hangs at that moment, so that a move corrected late makes the later ones run
- * anew. Pure; `T` is what hangs there: a comb in the journal, a bar of the visit on the screen.
+ * anew. Pure.
  */
 import type { Id } from '../journal/entry.ts';
 import { bad, good, type Result } from '../numbers/result.ts';
-
-/** Toward which end wall of the trough bars make way: away from the entrance. */
-export type Outward = 'first' | 'last';
+import { keptTogether, placesTogether } from './row-sets.ts';
+import type { Hung, Outward, Row } from './row-shape.ts';
 
 /** What is put: what an earlier move took, a comb that hangs nowhere, or a bar without comb. */
 export type Put =
@@ -29,47 +28,32 @@ export type Move =
   /** A strip of wood on the outward side of the bar; 0 mm: none. */
   | { readonly do: 'spacer'; readonly place: number; readonly widthMm: number };
 
-export interface Row<T> {
-  /** Places of the trough. */
-  readonly bars: number;
-  readonly from: number;
-  readonly to: number;
-  readonly outward: Outward;
-  readonly at: ReadonlyMap<number, Hung<T>>;
-  /** Places from which a bar was taken and none put. Any other place without one, beyond the bay, has spare wood. */
-  readonly gaps: ReadonlySet<number>;
-}
-
-export interface Hung<T> {
-  readonly what: T;
-  /** Without comb: it gives way to any comb that is put in its place. */
-  readonly bare: boolean;
-  readonly turned: boolean;
-}
-
 /**
- * The row after a move; spacers and what is taken in hand are the caller's. `what`: the bar that is put. `spare`: the bar
- * that comes into the bay when its end moves beyond a place where nobody has looked.
+ * The row after a move; spacers and what is taken in hand are the caller's. `what`: the bars that are put, the inmost
+ * first. `spare`: the bar that comes into the bay when its end moves beyond a place where nobody has looked.
  */
-export function moved<T>(row: Row<T>, move: Move, what: Hung<T> | null, spare: (place: number) => Hung<T>): Result<Row<T>> {
+export function moved<T>(row: Row<T>, move: Move, what: readonly Hung<T>[], spare: (place: number) => Hung<T>): Result<Row<T>> {
   const next = movedBars(row, move, what);
-  return next.ok ? good(settled(row, next.value, spare)) : next;
+  const whole = next.ok ? keptTogether(row, next.value) : next;
+  return whole.ok ? good(settled(row, whole.value, spare)) : whole;
 }
 
-function movedBars<T>(row: Row<T>, move: Move, what: Hung<T> | null): Result<Row<T>> {
+function movedBars<T>(row: Row<T>, move: Move, what: readonly Hung<T>[]): Result<Row<T>> {
   const { place } = move;
   if (move.do === 'follower') return withEnd(row, place);
-  if (move.do === 'put' && what !== null) return put(row, place, what, move.room);
+  if (move.do === 'put' && what.length > 0) return putAll(row, place, what, move.room);
   const there = inBay(row, place);
   if (there === null) return bad(fault('no-bar-there', 'place', place, `a place with a bar: ${placesOf(row)}`));
   switch (move.do) {
-    case 'take':
+    case 'take': {
+      const going = placesTogether(row, place);
       return good(
         withBars(
           row,
-          [...row.at].filter(([at]) => at !== place),
+          [...row.at].filter(([at]) => !going.includes(at)),
         ),
       );
+    }
     case 'turn':
       return good(withBars(row, [...row.at, [place, { ...there, turned: !there.turned }]]));
     case 'swap':
@@ -92,6 +76,14 @@ function settled<T>(before: Row<T>, after: Row<T>, spare: (place: number) => Hun
 /** Places that must be outward of each other: 1 toward the last place, -1 toward the first. */
 export function step(outward: Outward): 1 | -1 {
   return outward === 'last' ? 1 : -1;
+}
+
+/** One outward of the other. */
+function putAll<T>(row: Row<T>, place: number, what: readonly Hung<T>[], room: 'free' | 'make way'): Result<Row<T>> {
+  return what.reduce(
+    (done: Result<Row<T>>, hung, i) => (done.ok ? put(done.value, place + i * step(row.outward), hung, room) : done),
+    good(row),
+  );
 }
 
 function put<T>(row: Row<T>, place: number, what: Hung<T>, room: 'free' | 'make way'): Result<Row<T>> {

@@ -3,6 +3,8 @@
  * While folding, the kinds of this room change it in place; afterwards everybody reads it only.
  */
 import type { Attachment } from './attachments.ts';
+import type { JoinedSet } from './joined.ts';
+import type { Piece } from './pieces.ts';
 import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
 import type { Issue } from '../numbers/result.ts';
@@ -82,6 +84,8 @@ export interface Comb {
 
 export type Spot =
   | { readonly kind: 'place'; readonly hive: Id; readonly place: number; readonly facing: Facing }
+  /** Built on the follower board of a bay: it goes where the board goes. */
+  | { readonly kind: 'follower'; readonly hive: Id; readonly bay: Id }
   | { readonly kind: 'away'; readonly where: AwayPlace };
 
 export type Facing = 'as built' | 'turned';
@@ -117,6 +121,10 @@ export interface HiveDraft {
   readonly placed: Map<Id, Map<number, Id>>;
   /** Places of a bay from which hands took the bar and put none: hive id. Other places without a comb have a bar that nobody read. */
   readonly gaps: Map<Id, Set<number>>;
+  /** Combs that have grown together, by the entry that said so. */
+  readonly joined: Map<Id, JoinedSet>;
+  /** Pieces cut or broken from combs, in the order of the fold. */
+  readonly pieces: Piece[];
   /** Strips of wood on the outward side of a bar, in mm: hive id, then place. */
   readonly spacers: Map<Id, Map<number, number>>;
   readonly measurements: Measurement[];
@@ -133,6 +141,8 @@ export function emptyHives(): HiveDraft {
     combs: new Map(),
     placed: new Map(),
     gaps: new Map(),
+    joined: new Map(),
+    pieces: [],
     spacers: new Map(),
     measurements: [],
     faults: [],

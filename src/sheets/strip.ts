@@ -76,13 +76,15 @@ interface Hanging {
   readonly bottom: number;
 }
 
+/** Two combs side by side on one bar are drawn as one: in front hangs the other. */
 function comb(bar: BarView, frame: Frame, marks: MarkKey[]): Hanging {
+  const built = Math.min(1, bar.built);
   if (bar.kind === 'bare') return { markup: '', ink: bar.ink, bottom: frame.combTop };
   const { x, width } = combSpan(frame, bar.place);
   // Edges are rounded before heights are taken, so that layers neither gap nor add up to another depth.
   const depthOf = (share: number) => Math.round(depthOfShare(frame.taper, share) * frame.scale * 100) / 100;
   if (bar.kind === 'unknown' || bar.shares === null) {
-    const height = depthOf(bar.built > 0 ? bar.built : 1);
+    const height = depthOf(built > 0 ? built : 1);
     const hollow = element('rect', { x, y: frame.combTop, width, height, fill: 'none' });
     const markup = element('g', { class: 'unknown', 'data-place': bar.place }, hollow);
     return { markup, ink: 'guessed', bottom: frame.combTop + height };
@@ -91,9 +93,9 @@ function comb(bar: BarView, frame: Frame, marks: MarkKey[]): Hanging {
   let inside = '';
   for (const [kind, share] of layersOf(bar.shares, isLarge(frame, bar.place))) {
     if (share <= 0) continue;
-    const from = depthOf(sum * bar.built);
+    const from = depthOf(sum * built);
     sum += share;
-    const to = depthOf(Math.min(1, sum) * bar.built);
+    const to = depthOf(Math.min(1, sum) * built);
     marks.push({ kind, ink: bar.ink });
     inside += element('rect', {
       x,
@@ -104,7 +106,7 @@ function comb(bar: BarView, frame: Frame, marks: MarkKey[]): Hanging {
     });
   }
   const markup = element('g', { class: 'comb', 'data-place': bar.place }, inside);
-  return { markup, ink: bar.ink, bottom: frame.combTop + depthOf(bar.built) };
+  return { markup, ink: bar.ink, bottom: frame.combTop + depthOf(built) };
 }
 
 /** Shares in the order they are drawn, from the top; in the far density summed to four kinds. */

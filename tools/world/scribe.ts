@@ -7,7 +7,11 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import type * as z from 'zod/mini';
 import { adviceIssuedKind } from '../../src/colony/kind-advice-issued.ts';
+import { beeEscapeKind } from '../../src/colony/kind-bee-escape.ts';
 import { combFellKind } from '../../src/colony/kind-comb-fell.ts';
+import { combPieceKind } from '../../src/hive/kind-comb-piece.ts';
+import { combsJoinedKind } from '../../src/hive/kind-combs-joined.ts';
+import { combsPartedKind } from '../../src/hive/kind-combs-parted.ts';
 import { colonyEndedKind } from '../../src/colony/kind-colony-ended.ts';
 import { colonyKind } from '../../src/colony/kind-colony.ts';
 import { contactKind } from '../../src/colony/kind-contact.ts';
@@ -46,6 +50,10 @@ const kinds = {
   placing: placingKind,
   move: moveKind,
   'comb-fell': combFellKind,
+  'bee-escape': beeEscapeKind,
+  'combs-joined': combsJoinedKind,
+  'combs-parted': combsPartedKind,
+  'comb-piece': combPieceKind,
   measurement: measurementKind,
   observer: observerKind,
   contact: contactKind,

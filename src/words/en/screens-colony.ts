@@ -147,6 +147,8 @@ export const colonyTexts = {
   'event.swarm-hived': 'Hived as a swarm.',
   'event.swarm-hived-from': 'Hived as a swarm from {name}.',
   'event.comb-fell': 'The comb of place {place} fell: {what}, {done}.',
+  'event.bee-escape-set': 'A bee escape was set.',
+  'event.bee-escape-out': 'The bee escape was taken out.',
   'event.split-off': 'Split: {name} got {count|one comb|# combs}.',
   'event.split-from': 'Began as a split from {name} with {count|one comb|# combs}.',
   'event.united-into': 'United into {name}.',

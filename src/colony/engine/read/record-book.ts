@@ -13,7 +13,7 @@ import type { Id } from '../../../journal/entry.ts';
 import { assert } from '../../../numbers/assert.ts';
 import { addDays, type Day } from '../../../numbers/day.ts';
 import { type BroodCalendar, calendarOf } from '../../calendar.ts';
-import { type CombHistory, combHistory, type CombReading } from '../../comb-history.ts';
+import { builtNow, builtUnread, type CombHistory, combHistory, type CombReading, lastTold } from '../../comb-history.ts';
 import { byVisit, combsOfHive, type DayLaid, daysLaid } from '../../nest-bars.ts';
 import { latitudeOf } from '../../queen-breaks.ts';
 import type { Colony, ColonyState, Visit } from '../../state.ts';
@@ -95,11 +95,11 @@ export function combsBefore(records: RecordBook, day: Day): ReadonlyMap<number, 
 
 /** The last reading of a comb on or before the day; `apart` is a visit whose own readings do not count. */
 export function lastReading(records: RecordBook, comb: Id, day: Day, apart: Id | null = null): CombReading | null {
-  return records.history.get(comb)?.findLast((reading) => reading.day <= day && reading.visit !== apart) ?? null;
+  return lastTold(records.history.get(comb), day, apart);
 }
 
 /** Built share of a comb as read, 0 … 1; what was never read is taken as the figure says. */
 export function builtOf(reading: CombReading | null, book: FigureBook): number {
   if (reading === null) return value(book, 'built-unread-share');
-  return reading.built ?? value(book, reading.read.combClass === 'building' ? 'building-share' : 'built-unread-share');
+  return builtNow(reading, builtUnread(reading, book));
 }

@@ -55,6 +55,7 @@ function happeningsOf(records: RecordBook, dated: DatedEvent): readonly [number,
     }
     case 'swarm hived':
     case 'comb fell':
+    case 'bee escape':
     case 'united into':
     case 'look':
     case 'ended':

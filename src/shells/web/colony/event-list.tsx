@@ -94,6 +94,8 @@ function eventText(event: ColonyEvent, t: Wording['t'], names: Readonly<Record<s
         what: t(`fallen.${event.what}`),
         done: t(`fallen-done.${event.done}`),
       });
+    case 'bee escape':
+      return t(event.what === 'set' ? 'event.bee-escape-set' : 'event.bee-escape-out');
     case 'look':
       return event.seen.length === 0
         ? t('event.look')

@@ -125,6 +125,25 @@ const tellers: Readonly<Record<string, Teller>> = {
       { colony: named('colony'), place: textOf('place'), what: term('fallen', 'what'), done: term('fallen-done', 'done') },
       manner,
     ),
+  'combs-joined': ({ named, body, manner }) =>
+    text('entry.combs-joined', { hive: named('hive'), places: listed(body['bars'], 'place').join(', ') }, manner),
+  'combs-parted': ({ named, body, term, manner }) => {
+    const slots = { hive: named('hive'), count: Array.isArray(body['places']) ? body['places'].length : 0 };
+    return body['stopped'] === null
+      ? text('entry.combs-parted', slots, manner)
+      : text('entry.combs-parted-stopped', { ...slots, why: term('stop-reason', 'stopped') }, manner);
+  },
+  'comb-piece': ({ named, textOf, body, manner }) => {
+    const to = record(body['to']);
+    const where = String(to?.['where']);
+    const said =
+      to?.['kind'] === 'place'
+        ? text('entry.piece-to-place', { place: String(to['place']) }, manner)
+        : word(`away.${where}`, where, manner);
+    return text('entry.comb-piece', { hive: named('hive'), place: textOf('place'), share: textOf('share8'), to: said }, manner);
+  },
+  'bee-escape': ({ named, body, manner }) =>
+    text(body['what'] === 'set' ? 'entry.bee-escape-set' : 'entry.bee-escape-taken out', { colony: named('colony') }, manner),
   feeding: ({ named, term, typed, body, manner }) =>
     body['amount'] === null
       ? text('entry.feeding', { colony: named('colony'), what: term('food', 'what') }, manner)
@@ -151,6 +170,10 @@ function word(key: string, otherwise: string, manner: Manner): string {
 
 function record(value: unknown): Body | null {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Body) : null;
+}
+
+function listed(value: unknown, field: string): readonly string[] {
+  return Array.isArray(value) ? value.map((one) => String(record(one)?.[field])) : [];
 }
 
 const moveKinds = ['take', 'put', 'swap', 'turn', 'shift', 'follower', 'spacer'] as const;

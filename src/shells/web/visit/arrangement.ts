@@ -2,21 +2,19 @@
  * How the bars hang at this moment of the visit: the row as it was found, with every move of the hands done to it. A bar
  * of the visit bears the place at which it was found as long as the visit lasts; bars hung in since bear their move.
  */
-import { type AwayWhere, type Hung, moved, type Row } from '../../../apiary/visit-terms.ts';
+import { type AwayWhere, type Hung, moved, placesTogether, type Row } from '../../../apiary/visit-terms.ts';
 import type { Id } from '../../../journal/entry.ts';
 import type { Issue } from '../../../numbers/result.ts';
 import type { Draft, VisitMove } from './draft.ts';
-
-/** The place at which it was found, or the entry that hung it in. */
-export type BarOfVisit = number | Id;
+import { type BarOfVisit, joinedThen } from './joined-bars.ts';
 
 /** A bar that was taken and hangs nowhere. */
 export interface Handed {
   /** The move that took it. */
   readonly entry: Id;
-  readonly bar: BarOfVisit;
+  /** One, or all that had grown together with it, the inmost first. */
+  readonly bars: readonly Hung<BarOfVisit>[];
   readonly where: AwayWhere;
-  readonly hung: Hung<BarOfVisit>;
 }
 
 export interface Arrangement {
@@ -24,13 +22,33 @@ export interface Arrangement {
   readonly handed: readonly Handed[];
 }
 
-export type ArrangedDraft = Pick<Draft, 'bay' | 'gaps' | 'hiveBars' | 'moves' | 'read'>;
+export type ArrangedDraft = Pick<Draft, 'bay' | 'gaps' | 'hiveBars' | 'moves' | 'read' | 'joined' | 'acts'>;
 
 export function arrangementOf(draft: ArrangedDraft): Arrangement {
-  return draft.moves.reduce((before: Arrangement, move) => {
-    const after = arranged(before, move);
-    return after.ok ? after.value : before;
+  const { moves } = draft;
+  const now = moves.reduce((before: Arrangement, move, made) => {
+    const together = asFound(before, draft, made);
+    const after = arranged(together, move);
+    return after.ok ? after.value : together;
   }, found(draft));
+  return asFound(now, draft, moves.length);
+}
+
+/** Which bars hang together, and which are bare no more, once so many moves were made. */
+function asFound(now: Arrangement, { joined, acts }: ArrangedDraft, made: number): Arrangement {
+  if (joined.length + acts.length === 0) return now;
+  const tied = acts.flatMap(({ onto, moves }) => (onto !== undefined && moves <= made ? onto : []));
+  // Comb that reached over from the next bar stays on it when they are cut apart.
+  const reached = joined.filter(({ from }) => from <= made).flatMap(({ bars }) => bars);
+  const combed = new Set([...tied, ...reached]);
+  const set = new Map(joinedThen(joined, made).flatMap(({ id, bars }) => bars.map((bar) => [bar, id] as const)));
+  const named = ({ joined: _, ...hung }: Hung<BarOfVisit>): Hung<BarOfVisit> => {
+    const id = set.get(hung.what);
+    const bare = hung.bare && !combed.has(hung.what);
+    return id === undefined ? { ...hung, bare } : { ...hung, bare, joined: id };
+  };
+  const at = new Map([...now.row.at].map(([place, hung]) => [place, named(hung)] as const));
+  return { row: { ...now.row, at }, handed: now.handed.map((one) => ({ ...one, bars: one.bars.map(named) })) };
 }
 
 /** The row after one move more, or why it cannot be. */
@@ -39,12 +57,13 @@ export function arranged(
   { entry, move }: VisitMove,
 ): { readonly ok: true; readonly value: Arrangement } | { readonly ok: false; readonly issues: readonly Issue[] } {
   const what = move.do === 'put' ? toPut(handed, move.what, entry) : null;
-  const after = moved(row, move, what?.hung ?? null, (place) => ({ what: place, bare: false, turned: false }));
+  const after = moved(row, move, what?.bars ?? [], (place) => ({ what: place, bare: false, turned: false }));
   if (!after.ok) return after;
   if (move.do === 'put') return { ok: true, value: { row: after.value, handed: handed.filter((one) => one !== what) } };
-  const hung = row.at.get(move.place);
-  if (move.do !== 'take' || hung === undefined) return { ok: true, value: { row: after.value, handed } };
-  return { ok: true, value: { row: after.value, handed: [...handed, { entry, bar: hung.what, where: move.to, hung }] } };
+  if (move.do !== 'take') return { ok: true, value: { row: after.value, handed } };
+  const going = placesTogether(row, move.place).flatMap((place) => row.at.get(place) ?? []);
+  const bars = row.outward === 'last' ? going : going.toReversed();
+  return { ok: true, value: { row: after.value, handed: [...handed, { entry, bars, where: move.to }] } };
 }
 
 /** Where the bar hangs now; null when it hangs nowhere. */
@@ -82,6 +101,5 @@ type Put = Extract<VisitMove['move'], { do: 'put' }>['what'];
 
 function toPut(handed: readonly Handed[], what: Put, entry: Id): Handed | null {
   if (what.kind === 'taken') return handed.find((one) => one.entry === what.entry) ?? null;
-  const hung = { what: entry, bare: what.kind === 'bare', turned: false };
-  return { entry, bar: entry, where: 'hand', hung };
+  return { entry, bars: [{ what: entry, bare: what.kind === 'bare', turned: false }], where: 'hand' };
 }

@@ -6,6 +6,7 @@ import { memo, useEffect, useRef } from 'react';
 import { useText } from '../frame/manner.tsx';
 import { placeNamed } from './arrangement.ts';
 import type { BarDraft, CombClass, Draft, Panel } from './draft.ts';
+import { readTogether } from './joined-bars.ts';
 import { nextPlace } from './next-place.ts';
 import { BarPanel } from './bar-panel.tsx';
 import { Facts } from './facts.tsx';
@@ -39,7 +40,9 @@ function Desk({ draft, bar, trouble }: DeskProps & { readonly bar: BarDraft }) {
     <main className="visit visit-desk" data-panel={draft.panel ?? undefined}>
       <header className="visit-head">
         <h1 ref={heading} tabIndex={-1}>
-          {t('visiting.title', { colony: view.name, place: String(placeNamed(draft, bar.place)) })}
+          {bar.seen.of === 'set'
+            ? t('visiting.title-set', { colony: view.name, places: placesHeld(draft, bar.place).join(', ') })
+            : t('visiting.title', { colony: view.name, place: String(placeNamed(draft, bar.place)) })}
         </h1>
         <Smoke since={draft.smokeSince} />
       </header>
@@ -57,6 +60,11 @@ function Desk({ draft, bar, trouble }: DeskProps & { readonly bar: BarDraft }) {
       </div>
     </main>
   );
+}
+
+/** Where all hang that are read with this bar, itself among them. */
+function placesHeld(draft: Draft, bar: number): readonly number[] {
+  return [bar, ...readTogether(draft, bar)].map((one) => placeNamed(draft, one)).sort((a, b) => a - b);
 }
 
 function Rulers({ bar }: { readonly bar: BarDraft }) {

@@ -3,6 +3,7 @@ import type { Stop } from '../../../apiary.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import type { VisitKind } from '../../../colony/visit.ts';
 import type { Draft } from './draft.ts';
+import type { JoinedBars } from './joined-bars.ts';
 
 export function likelyKind(view: ColonyView, stop: Stop | null): VisitKind {
   const last = view.visits.at(-1);
@@ -21,6 +22,11 @@ export function bayWithFollower(view: ColonyView): Draft['bay'] {
   const { from, to } = view.bay;
   const first = (from > 1 && to === view.hiveBars) || ((from > 1 || to === view.hiveBars) && view.entrance === 'last');
   return { from, to, follower: first ? 'first' : 'last' };
+}
+
+/** Bars that have grown together, as the journal says. */
+export function joinedAtStart(view: ColonyView): readonly JoinedBars[] {
+  return (view.joined ?? []).map(({ id, how, places }) => ({ id, how, bars: places, from: 0, to: null }));
 }
 
 /** Places where a comb is believed to hang. */

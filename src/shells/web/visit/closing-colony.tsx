@@ -6,6 +6,7 @@ import { temperNotes, temperWords } from '../../../apiary/visit-terms.ts';
 import { useText } from '../frame/manner.tsx';
 import type { Draft, Straight } from './draft.ts';
 import { FarLine } from './far-line.tsx';
+import { placesRead } from './next-place.ts';
 import { OneOf, Stepper } from './parts.tsx';
 import type { Trouble } from './session.ts';
 import { Shell } from './shell.tsx';
@@ -19,7 +20,8 @@ export function ClosingColony({ draft, trouble }: { readonly draft: Draft; reado
   const { closing, visitKind } = draft;
   const cellsSeen = draft.read.some((row) => row.seen.cellsLooked === 'seen');
   const bees = (by: 1 | -1) => {
-    const value = closing.beesBars === null ? draft.read.length : Math.min(draft.hiveBars, Math.max(0, closing.beesBars + by));
+    const value =
+      closing.beesBars === null ? placesRead(draft).length : Math.min(draft.hiveBars, Math.max(0, closing.beesBars + by));
     tap({ kind: 'count', what: 'beesBars', value });
   };
   return (

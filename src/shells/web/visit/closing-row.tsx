@@ -3,6 +3,7 @@ import { useText } from '../frame/manner.tsx';
 import { dayOf } from '../../../journal/entry.ts';
 import type { Draft } from './draft.ts';
 import { FarLine } from './far-line.tsx';
+import { placesRead } from './next-place.ts';
 import { Stepper } from './parts.tsx';
 import { notOpened } from './sentence.ts';
 import type { Trouble } from './session.ts';
@@ -56,8 +57,8 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
       ) : (
         <p role="status">
           {left === 0
-            ? t('visiting.row-all', { read: draft.read.length })
-            : t('visiting.row-left', { read: draft.read.length, left })}
+            ? t('visiting.row-all', { read: placesRead(draft).length })
+            : t('visiting.row-left', { read: placesRead(draft).length, left })}
         </p>
       )}
       <FarLine told={draft.told} />

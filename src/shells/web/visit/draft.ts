@@ -9,6 +9,7 @@ import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
 import type { At, Entry, Id } from '../../../journal/entry.ts';
 import type { Attachment, FallenComb, Move } from '../../../apiary/visit-terms.ts';
 import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
+import { type BarOfVisit, type JoinedBars, joinedNow } from './joined-bars.ts';
 import type { Expected } from './ports.ts';
 
 export type CombClass = NonNullable<Reading['combClass']>;
@@ -30,7 +31,7 @@ export type Panel =
   | `fell-${FallenComb}`
   | 'more'
   | 'discard';
-export type Phase = 'bars' | 'moves' | 'row' | 'colony' | 'confirm' | 'done';
+export type Phase = 'bars' | 'moves' | 'bodies' | 'row' | 'colony' | 'confirm' | 'done';
 
 /** What is seen on the bar in the hand. Nulls are "not read". */
 export interface Seen {
@@ -50,6 +51,10 @@ export interface Seen {
   readonly signs: readonly SignCode[];
   /** How the comb hangs at walls and floor; absent: not looked. */
   readonly attached?: Attachment;
+  /** Two combs side by side on the bar; absent: not looked. */
+  readonly double?: boolean;
+  /** Read as one with all that have grown together with it. */
+  readonly of?: 'set';
 }
 
 /** The bar in the hand. */
@@ -72,6 +77,8 @@ export interface Written {
   readonly seen: Seen;
   /** Where it hung when it was read, if it had been moved by then. */
   readonly readAt?: number;
+  /** Bars read with it, because they have grown together. */
+  readonly with?: readonly number[];
   /** How many moves had been made by then, if any: those are not undone any more, because it was read where they left it. */
   readonly movesThen?: number;
   /** Corrections of it so far, oldest first. */
@@ -81,6 +88,18 @@ export interface Written {
 export interface VisitMove {
   readonly entry: Id;
   readonly move: Move;
+}
+
+/** One that can be taken back as long as nothing was read or moved since. */
+export interface BodyAct {
+  readonly entry: Id;
+  readonly what: 'joined' | 'parted' | 'piece' | 'escape set' | 'escape out' | 'board';
+  /** The bar to which a piece was tied. */
+  readonly onto?: BarOfVisit;
+  /** What hung together before it. */
+  readonly before: readonly JoinedBars[];
+  readonly moves: number;
+  readonly reads: number;
 }
 
 export interface Closing {
@@ -141,6 +160,10 @@ export interface Draft {
   readonly skipped: readonly number[];
   /** Moves of the hands so far, oldest first, each with its entry. */
   readonly moves: readonly VisitMove[];
+  /** Bars whose combs have grown together. */
+  readonly joined: readonly JoinedBars[];
+  /** What else was done or found with a comb, oldest first. */
+  readonly acts: readonly BodyAct[];
   readonly fell: readonly number[];
   readonly smokeSince: number | null;
   /** Before the first bar was lifted; null in a draft of an earlier build. */
@@ -196,6 +219,7 @@ export interface Beginning {
   readonly combs: readonly number[];
   /** Places of the bay without a bar. */
   readonly gaps: readonly number[];
+  readonly joined: readonly JoinedBars[];
   readonly foretold: BarsForetold | null;
 }
 
@@ -212,6 +236,7 @@ export function beginDraft(given: Beginning): Draft {
     read: [],
     skipped: [],
     moves: [],
+    acts: [],
     fell: [],
     smokeSince: null,
     told: null,
@@ -223,8 +248,9 @@ export function beginDraft(given: Beginning): Draft {
   return first === undefined ? { ...draft, phase: 'row' } : { ...draft, bar: freshBar(draft, first, entry) };
 }
 
-export function freshBar(draft: Pick<Draft, 'brushed'>, place: number, entry: Id): BarDraft {
-  return { entry, place, seen: { ...unseen, brushed: draft.brushed }, note: '', touched: false, again: null };
+export function freshBar(draft: Pick<Draft, 'brushed' | 'joined' | 'moves'>, place: number, entry: Id): BarDraft {
+  const together = joinedNow(draft, place) === null ? {} : { of: 'set' as const };
+  return { entry, place, seen: { ...unseen, brushed: draft.brushed, ...together }, note: '', touched: false, again: null };
 }
 
 /** The bar as it was put down, taken up again. */
@@ -265,11 +291,13 @@ export function asDraft(found: unknown): Draft | null {
     Array.isArray(draft.past) &&
     typeof draft.closing === 'object';
   if (!whole) return null;
-  const { foretold = null, told = null, moves = [], gaps = [] } = draft;
+  const { foretold = null, told = null, moves = [], gaps = [], joined = [], acts = [] } = draft;
   return {
     ...(draft as Draft),
     moves,
     gaps,
+    joined,
+    acts,
     foretold,
     told: told === null ? null : { ...told, far: (told as Partial<ToldBar>).far ?? null },
   };

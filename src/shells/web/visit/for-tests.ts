@@ -24,6 +24,7 @@ export function beginningOf(change: Partial<Beginning> = {}): Beginning {
     brushed: false,
     combs: [],
     gaps: [],
+    joined: [],
     foretold: null,
     ...change,
   };

@@ -7,6 +7,7 @@ import type { BarDraft, Draft, Phase } from './draft.ts';
 import { nothingExpected, type VisitPorts } from './ports.ts';
 import { closingSentence } from './sentence.ts';
 import type { Session } from './session.ts';
+import type { BodyMade } from './tap-body.ts';
 import { downRefused, type Tap } from './tap.ts';
 import { readingOf, type Stamp } from './to-entries.ts';
 
@@ -23,6 +24,8 @@ export interface Hand {
   readonly fell: (place: number, what: FallenComb, done: DoneWithFallen) => void;
   readonly move: (move: Move) => void;
   readonly movesBack: (which: 'last' | 'all') => void;
+  readonly body: (made: BodyMade) => void;
+  readonly bodyBack: () => void;
   readonly toPhase: (phase: Exclude<Phase, 'done'>) => void;
   readonly close: () => void;
 }
@@ -65,6 +68,9 @@ export function handOf(ports: VisitPorts, view: ColonyView, session: Session): H
         stamp: stamp(),
         words: { why: text('visiting.moves-back-why', {}, manner) },
       })),
+    body: (made) => tap({ ...made, entry: newId(), stamp: stamp(), next: newId() }),
+    bodyBack: () =>
+      tap({ kind: 'body back', id: newId(), stamp: stamp(), why: text('visiting.body-back-why', {}, manner), next: newId() }),
     toPhase: (phase) => tap({ kind: 'phase', phase, next: newId() }),
     close: () =>
       tap((draft) => ({

@@ -43,6 +43,9 @@ export function MorePanel({ draft, bar, discarding }: MoreProps) {
         <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('moves')}>
           {t('visiting.to-moves')}
         </button>
+        <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('bodies')}>
+          {t('visiting.to-bodies')}
+        </button>
         <button type="button" aria-disabled={bar.touched} onClick={() => toPhase('row')}>
           {t('visiting.to-row')}
         </button>

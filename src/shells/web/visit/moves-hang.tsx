@@ -49,11 +49,15 @@ function awayNow({ moves }: Draft, { away }: VisitPorts): VisitPorts['away'] {
   return away.filter(({ comb, taken }) => !ours.has(comb) && !ours.has(taken));
 }
 
-function takenLabel({ bar, where, hung }: Handed, t: Wording['t']): string {
+function takenLabel({ bars, where }: Handed, t: Wording['t']): string {
+  const [first] = bars;
+  const found = bars.flatMap(({ what }) => (typeof what === 'number' ? what : [])).sort((a, b) => a - b);
   const what =
-    typeof bar === 'number'
-      ? t('visiting.moves-bar', { place: String(bar) })
-      : t(hung.bare ? 'visiting.moves-bare-bar' : 'visiting.moves-comb');
+    bars.length > 1
+      ? t('visiting.moves-joined', { places: found.join(', ') })
+      : found.length === 1
+        ? t('visiting.moves-bar', { place: String(found[0]) })
+        : t(first?.bare === true ? 'visiting.moves-bare-bar' : 'visiting.moves-comb');
   return t(`visiting.moves-is.${where}`, { what });
 }
 

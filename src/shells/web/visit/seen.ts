@@ -21,7 +21,8 @@ export type SeenTap =
   | { readonly kind: 'queen'; readonly queen: LookedFor }
   | { readonly kind: 'sign'; readonly code: SignCode }
   | { readonly kind: 'brushed'; readonly brushed: boolean }
-  | { readonly kind: 'attached'; readonly attached: Attachment };
+  | { readonly kind: 'attached'; readonly attached: Attachment }
+  | { readonly kind: 'double'; readonly double: boolean };
 
 export const full8 = 8;
 const mostCells = 200;
@@ -80,6 +81,8 @@ function factAfter(seen: Seen, tap: Exclude<SeenTap, { kind: 'brood' | 'food' | 
       return { ...seen, brushed: tap.brushed };
     case 'attached':
       return { ...seen, attached: tap.attached };
+    case 'double':
+      return { ...seen, double: tap.double };
   }
 }
 

@@ -4,6 +4,7 @@ import type { Manner } from '../../../words/say.ts';
 import { type SlotValue, text, type TextKey } from '../../../words/text.ts';
 import { placeNamed } from './arrangement.ts';
 import type { Draft, Written } from './draft.ts';
+import { placesRead } from './next-place.ts';
 import { rowEnd } from './to-entries.ts';
 
 export function closingSentence(draft: Draft, colony: string, manner: Manner): string {
@@ -15,14 +16,14 @@ export function closingSentence(draft: Draft, colony: string, manner: Manner): s
 /** Bars that hung in the bay when the visit began and were not read, by where they hung. */
 export function notOpened(draft: Draft): readonly number[] {
   const { from, to } = draft.bay;
-  const read = new Set([...draft.gaps, ...draft.read.map((row) => row.place)]);
+  const read = new Set([...draft.gaps, ...placesRead(draft)]);
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index).filter((place) => !read.has(place));
 }
 
 type Say = (key: TextKey, slots?: Readonly<Record<string, SlotValue>>) => string;
 
 function opened(draft: Draft, colony: string, kind: string, say: Say): readonly string[] {
-  const read = draft.read.length;
+  const read = placesRead(draft).length;
   const left = notOpened(draft).length;
   if (read === 0) return [say('visiting.sentence.read-none', { kind, colony })];
   if (left === 0) return [say('visiting.sentence.read-all', { kind, colony, read })];

@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import { type VisitKind } from '../../../colony/visit.ts';
 import { useText } from '../frame/manner.tsx';
 import { useYard } from '../model/use-yard.tsx';
-import { bayWithFollower, combPlaces, likelyKind } from './beginning.ts';
+import { bayWithFollower, combPlaces, joinedAtStart, likelyKind } from './beginning.ts';
 import { type Order, placesToRead } from './draft.ts';
 import { OneOf } from './parts.tsx';
 import { Shell } from './shell.tsx';
@@ -42,6 +42,7 @@ export function StartVisit() {
       brushed,
       combs,
       gaps: view.gaps,
+      joined: joinedAtStart(view),
       foretold: ports.foretell(view),
     });
   return (

@@ -1,9 +1,9 @@
 /** What a move of the hands, and taking it back, do to the draft of the visit. */
 import type { Move } from '../../../apiary/visit-terms.ts';
 import type { Id } from '../../../journal/entry.ts';
-import { arranged, arrangementOf, isReached } from './arrangement.ts';
-import { type Draft, freshBar } from './draft.ts';
-import { nextPlace } from './next-place.ts';
+import { arranged, arrangementOf } from './arrangement.ts';
+import { barInReach } from './bar-in-reach.ts';
+import type { Draft } from './draft.ts';
 import { moveEntry, type Stamp, voidEntry } from './to-entries.ts';
 
 export type MoveTap =
@@ -26,17 +26,9 @@ export function moveBar(draft: Draft, by: Extract<MoveTap, { kind: 'move' }>): D
   return barInReach({ ...draft, moves: [...draft.moves, move], outbox: [...draft.outbox, entry], past: [] }, by.next);
 }
 
-/** A bar that was about to be lifted and hangs there no more gives way to the next. */
-function barInReach(draft: Draft, next: Id): Draft {
-  const { bar } = draft;
-  if (bar === null || isReached(arrangementOf(draft), bar.place)) return draft;
-  const place = nextPlace(draft, bar.place);
-  return { ...draft, bar: place === null ? null : freshBar(draft, place, next) };
-}
-
-/** The last so many moves: no bar was read since. */
-export function movesUndoable({ moves, read }: Draft): number {
-  return moves.length - read.reduce((most, { movesThen = 0 }) => Math.max(most, movesThen), 0);
+/** The last so many moves: no bar was read since, and nothing was said of how combs hang. */
+export function movesUndoable({ moves, read, acts }: Draft): number {
+  return moves.length - Math.max(0, ...read.map(({ movesThen = 0 }) => movesThen), ...acts.map((act) => act.moves));
 }
 
 /** Entries are taken back from the last to the first, so that each finds the row as it left it. */

@@ -23,7 +23,9 @@ import {
 } from './draft.ts';
 import type { Expected } from './ports.ts';
 import { arrangementOf, isReached, placeNamed } from './arrangement.ts';
+import { readTogether } from './joined-bars.ts';
 import { nextPlace } from './next-place.ts';
+import { bodyBack, bodyTap, type BodyTap } from './tap-body.ts';
 import { moveBar, movesBack, type MoveTap } from './tap-move.ts';
 import { seenAfter, type SeenTap, tooMuch } from './seen.ts';
 import { correctionEntry, fellEntry, noteEntry, readingEntry, rowEnd, type Stamp, visitEntry, voidEntry } from './to-entries.ts';
@@ -75,6 +77,8 @@ export type Tap =
       readonly sentence: string;
     }
   | MoveTap
+  | BodyTap
+  | { readonly kind: 'body back'; readonly id: Id; readonly stamp: Stamp; readonly why: string; readonly next: Id }
   | { readonly kind: 'undo'; readonly next: Id; readonly stamp: Stamp; readonly words: Words }
   /** Not a tap: the journal says that it has these. */
   | { readonly kind: 'stored'; readonly ids: readonly Id[] };
@@ -99,6 +103,14 @@ export function tap(draft: Draft, by: Tap): Draft {
       return moveBar(draft, by);
     case 'moves back':
       return movesBack(draft, by);
+    case 'joined':
+    case 'parted':
+    case 'piece':
+    case 'bee escape':
+    case 'board':
+      return bodyTap(draft, by);
+    case 'body back':
+      return bodyBack(draft, by);
     case 'undo':
       return undo(draft, by);
     case 'close':
@@ -179,7 +191,8 @@ function putDown(
     const hangs = placeNamed(draft, place);
     const movesThen = draft.moves.length;
     const moved = movesThen === 0 ? {} : { readAt: hangs, movesThen };
-    const written: Written = { place, reading: bar.entry, seen, ...moved, corrections: [] };
+    const others = seen.of === 'set' ? { with: readTogether(draft, place) } : {};
+    const written: Written = { place, reading: bar.entry, seen, ...moved, ...others, corrections: [] };
     return { written, entries: [readingEntry(draft, bar.entry, hangs, seen, by.stamp)] };
   }
   if (JSON.stringify(again.seen) === JSON.stringify(seen)) return { written: again, entries: [] };
@@ -191,7 +204,8 @@ function putDown(
 function notOpened(draft: Draft, by: Extract<Tap, { kind: 'not opened' }>): Draft {
   const { bar } = draft;
   if (bar?.entry !== by.entry) return draft;
-  const skipped = [...draft.skipped.filter((place) => place !== bar.place), bar.place];
+  const going = [bar.place, ...readTogether(draft, bar.place)];
+  const skipped = [...draft.skipped.filter((place) => !going.includes(place)), ...going];
   const left = { ...draft, skipped, read: draft.read.filter((row) => row.place !== bar.place) };
   if (bar.again === null) return remembered(draft, onward(left, bar.place, by.next));
   const taken = voidEntry(draft, bar.entry, bar.again.reading, bar.again.corrections, by.stamp, by.words.why ?? '');

@@ -25,6 +25,8 @@ export function readingOf(draft: Pick<Draft, 'visit' | 'hive'>, place: number, s
     faces: [{ face: 'both', brood8: seen.brood8, food8: seen.food8 }],
     ...(seen.combClass === 'bare' ? { built8: 0 } : {}),
     ...(seen.attached === undefined ? {} : { attached: seen.attached }),
+    ...(seen.double === undefined ? {} : { double: seen.double }),
+    ...(seen.of === undefined ? {} : { of: seen.of }),
     eggs: seen.eggs,
     youngest: seen.youngest,
     cells: seen.cells,
@@ -54,6 +56,11 @@ export function fellEntry(
 
 export function moveEntry(draft: Draft, { entry, move }: VisitMove, stamp: Stamp): Entry {
   return envelope(draft, entry, stamp, 'move', { hive: draft.hive, visit: draft.visit, outward: draft.bay.follower, move });
+}
+
+/** An entry about combs, its body made by the tap. */
+export function bodyEntry(draft: Draft, id: Id, kind: string, body: unknown, stamp: Stamp): Entry {
+  return envelope(draft, id, stamp, kind, body);
 }
 
 /** Changes a reading that is in the journal; its own time stays. */

@@ -10,6 +10,7 @@ import { formatDay } from '../../../words/format-day.ts';
 import { useText } from '../frame/manner.tsx';
 import { useColony, useQuiet, useYard } from '../model/use-yard.tsx';
 import { BarDesk } from './bar-desk.tsx';
+import { BodiesScreen } from './bodies-screen.tsx';
 import { ClosingColony } from './closing-colony.tsx';
 import { ClosingConfirm } from './closing-confirm.tsx';
 import { ClosingRow } from './closing-row.tsx';
@@ -90,6 +91,8 @@ function Step({ draft, trouble }: { readonly draft: Draft; readonly trouble: Rea
       return <BarDesk draft={draft} trouble={trouble} />;
     case 'moves':
       return <MovesScreen draft={draft} trouble={trouble} />;
+    case 'bodies':
+      return <BodiesScreen draft={draft} trouble={trouble} />;
     case 'row':
       return <ClosingRow draft={draft} trouble={trouble} />;
     case 'colony':

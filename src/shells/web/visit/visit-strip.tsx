@@ -5,6 +5,7 @@ import { useText } from '../frame/manner.tsx';
 import type { BarView } from '../../../colony/view.ts';
 import { arrangementOf, placeNamed, placeOf } from './arrangement.ts';
 import type { Draft } from './draft.ts';
+import { placesRead } from './next-place.ts';
 import { bareBar, visitStrip } from './strip-of-visit.ts';
 import { readingOf, rowEnd } from './to-entries.ts';
 import { useHand } from './use-session.ts';
@@ -42,20 +43,23 @@ export function VisitStrip({ draft, selected = null }: { readonly draft: Draft; 
       watcher.disconnect();
     };
   }, []);
-  const { read, told, bay, closing, visit, hive, hiveBars, moves, gaps } = draft;
+  const { read, told, bay, closing, visit, hive, hiveBars, moves, gaps, joined, acts } = draft;
   const current = selected ?? (draft.phase === 'bars' && draft.bar !== null ? placeNamed(draft, draft.bar.place) : null);
   const svg = useMemo(() => {
     const of = (row: Draft['read'][number]) => readingOf({ visit, hive }, row.place, row.seen);
-    const arranged = { bay, gaps, hiveBars, moves, read };
+    const arranged = { bay, gaps, hiveBars, moves, read, joined, acts };
+    const isRead = placesRead({ read }).length;
     const now = arrangementOf(arranged);
     const end = rowEnd({ ...arranged, closing });
     const stretch = bay.follower === 'last' ? { from: now.row.from, to: end } : { from: end, to: now.row.to };
-    const shown = read.flatMap((row): (readonly [number, BarView])[] => {
-      const place = placeOf(now, row.place);
-      const drawn = ports.drawn(view, of(row));
-      // What hangs elsewhere than it was found is drawn by its reading alone.
-      return place === null ? [] : [[place, place === row.place ? drawn : { ...drawn, place, comb: null, mark: null }]];
-    });
+    const shown = read.flatMap((row) =>
+      [row.place, ...(row.with ?? [])].flatMap((bar): (readonly [number, BarView])[] => {
+        const place = placeOf(now, bar);
+        const drawn = ports.drawn(view, of({ ...row, place: bar }));
+        // What hangs elsewhere than it was found is drawn by its reading alone.
+        return place === null ? [] : [[place, place === bar ? drawn : { ...drawn, place, comb: null, mark: null }]];
+      }),
+    );
     const hung = [...now.row.at].flatMap(([place, one]): (readonly [number, BarView])[] =>
       typeof one.what === 'string' && one.bare ? [[place, bareBar(place, view)]] : [],
     );
@@ -69,9 +73,9 @@ export function VisitStrip({ draft, selected = null }: { readonly draft: Draft; 
       ...size,
       read: new Map([...shown, ...hung]),
       told: told === null || placeOf(now, told.place) !== told.place ? null : told,
-      label: t('visiting.strip', { read: read.length, left: bay.to - bay.from + 1 - read.length }),
+      label: t('visiting.strip', { read: isRead, left: bay.to - bay.from + 1 - isRead }),
     });
-  }, [view, ports, current, read, told, bay, closing, visit, hive, gaps, hiveBars, moves, size, t]);
+  }, [view, ports, current, read, told, bay, closing, visit, hive, gaps, hiveBars, moves, joined, acts, size, t]);
   return (
     <div className="visit-strip" ref={box}>
       <Drawn svg={svg} />
