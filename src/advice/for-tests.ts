@@ -340,6 +340,7 @@ function rolledEvents({ roll, near }: Dice): ColonyView['events'] {
     { day: near(), entry: 'event-queen', event: { kind: 'queen began', queen: 'queen', how: 'introduced' } },
     { day: near(), entry: 'event-cut', event: { kind: 'cells cut' } },
     { day: near(), entry: 'event-fell', event: { kind: 'comb fell', place: 1 + roll(9), what: rolledFallen, done: 'taken out' } },
+    { day: near(), entry: 'event-escape', event: { kind: 'bee escape', what: 'set', after: 1 + roll(9) } },
   ];
   return all.filter(() => roll(2) === 0);
 }

@@ -1,5 +1,6 @@
 /** All rules, in one array; their order decides only between needs of the same weight. */
 import type { Rule } from './rule.ts';
+import { beeEscape } from './rule-bee-escape.ts';
 import { combFell } from './rule-comb-fell.ts';
 import { giveRoom } from './rule-give-room.ts';
 import { layingWorkers } from './rule-laying-workers.ts';
@@ -24,6 +25,7 @@ export const rules: readonly Rule[] = [
   giveRoom,
   noEggs,
   combFell,
+  beeEscape,
   newSwarm,
   visitDue,
   worthALook,

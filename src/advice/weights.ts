@@ -14,6 +14,7 @@ export const weights = {
   bentComb: 0.78,
   testComb: 0.75,
   watchRobbing: 0.74,
+  escapeOut: 0.73,
   askSign: 0.72,
   roomGone: 0.7,
   lookForEggs: 0.66,

@@ -219,6 +219,17 @@ export const advisingFigures = [
     basis: { kind: 'common practice' },
   }),
   figure({
+    key: 'bee-escape-days',
+    title: 'Days after which bees have left through a bee escape',
+    topic: 'visits',
+    value: 1,
+    low: 1,
+    high: 2,
+    unit: 'd',
+    when: 'flying weather, no brood beyond it',
+    basis: { kind: 'common practice' },
+  }),
+  figure({
     key: 'swarm-season-first-month',
     title: 'First month of the swarm season',
     topic: 'swarms',

@@ -32,6 +32,7 @@ const shown: readonly (readonly [rule: string, day: Day, colony: string])[] = [
   ['stop-sign', '2013-08-28', 'Birch'],
   ['ask-sign', '2014-05-16', 'Linden back'],
   ['comb-fell', '2013-07-14', 'Willow'],
+  ['bee-escape', '2013-09-14', 'Willow'],
 ];
 
 const pictures = new Map<Day, Picture>();

@@ -35,6 +35,7 @@ interface Hive {
   since: Day;
   temper: number;
   alive: boolean;
+  escape: 'set' | 'taken out';
 }
 
 const years = 365;
@@ -82,6 +83,7 @@ function beginHive(scribe: Scribe, keeper: string, luck: Chance, i: number, cloc
     since: clock.day,
     temper: luck.unit(),
     alive: true,
+    escape: 'taken out',
   };
   scribe.write('hive', clock, keeper, {
     hive: scribe.id(`hive|${name}`),
@@ -321,6 +323,9 @@ function handled(scribe: Scribe, keeper: string, luck: Chance, hive: Hive, clock
     const what = luck.pick(['honey', 'brood', 'empty comb'] as const);
     const done = luck.pick(['hung up again', 'taken out'] as const);
     scribe.write('comb-fell', at, keeper, { colony: hive.colony, ...here, place, what, done });
+  } else if (luck.happens(0.03)) {
+    hive.escape = hive.escape === 'set' ? 'taken out' : 'set';
+    scribe.write('bee-escape', at, keeper, { colony: hive.colony, ...here, what: hive.escape, after: place });
   } else if (luck.happens(0.04)) {
     const move = { do: 'swap', place, with: place + 1 } as const;
     scribe.write('move', at, keeper, { ...here, outward: 'last', move });
@@ -333,6 +338,7 @@ function restart(scribe: Scribe, keeper: string, luck: Chance, hive: Hive, clock
   hive.bars = hive.combs + 3;
   hive.state = 'laying';
   hive.alive = true;
+  hive.escape = 'taken out';
   beginColony(scribe, keeper, luck, hive, { day: clock.day, minute: clock.minute - 5 });
 }
 

@@ -20,6 +20,11 @@ export const advice = {
     'No more than {n|one unbuilt bar|@ unbuilt bars} at once: each is a gap that the bees have to keep warm.',
   'advice.room.spread': 'A bare bar between brood combs parts the brood; its place is at the edge.',
 
+  'advice.escape.out': 'Take the bee escape out {window}.',
+  'advice.escape.since': 'It has been in since {day}.',
+  'advice.escape.why':
+    'Within {days:ends} days the bees have gone; combs that nobody guards are robbed, get wax moth and soften in heat.',
+  'advice.escape.change': 'Bees still on those combs: look whether brood, the queen or a drone holds them there.',
   'advice.fell.eggs': 'Look for eggs {window}: the queen may have been on the comb that fell.',
   'advice.fell.on': 'The comb at {places} fell on {day}.',
   'advice.fell.tells': 'Eggs found {days:ends} days after it were laid since; earlier ones tell nothing.',

@@ -27,7 +27,11 @@ export function BodiesPiece({ draft, now, place }: BodyProps) {
       <h2>{t('visiting.piece-to')}</h2>
       <div className="visit-grid visit-grid-3">
         {away.map((where) => (
-          <button key={where} type="button" onClick={() => body({ kind: 'piece', place, comb: ports.newId(), share8, to: { kind: 'away', where } })}>
+          <button
+            key={where}
+            type="button"
+            onClick={() => body({ kind: 'piece', place, comb: ports.newId(), share8, to: { kind: 'away', where } })}
+          >
             {t(`visiting.moves-to.${where}`)}
           </button>
         ))}
