@@ -35,6 +35,7 @@ export function BarsToday({ view: today }: { readonly view: ColonyView }) {
         </button>
       </div>
       {bar === undefined ? <p>{t('bars.none')}</p> : <OneBar view={view} bar={bar} />}
+      <Awkward view={view} place={place} />
     </section>
   );
 }
@@ -83,6 +84,32 @@ function OneBar({ view, bar }: { readonly view: ColonyView; readonly bar: BarVie
     </div>
   );
 }
+
+/** What is not one comb on one bar: what has grown together here, two on the bar, and comb on the follower board. */
+function Awkward({ view, place }: { readonly view: ColonyView; readonly place: number }) {
+  const { t } = useText();
+  const set = (view.joined ?? []).find(({ places }) => places.includes(place));
+  const bar = view.bars.find((one) => one.place === place);
+  const { board } = view;
+  return (
+    <>
+      {set === undefined ? null : (
+        <p className="awkward">
+          {t('bars.joined', { places: set.places.join(', ') })} {t(`bars.joined.${set.how}`)}
+        </p>
+      )}
+      {bar === undefined || bar.built <= 1 ? null : <p className="awkward">{t('bars.double')}</p>}
+      {board === undefined ? null : (
+        <p className="awkward">
+          {t('bars.board', { eighths: Math.round(board.built * eighthsInWhole) })}
+          {board.readOn === null ? '' : ` ${t('bars.read-on', { day: dayPart(board.readOn) })}`}
+        </p>
+      )}
+    </>
+  );
+}
+
+const eighthsInWhole = 8;
 
 /** The sheets write the place into what they draw, so that a tap on a comb finds it. */
 function placeUnder(target: EventTarget): number | null {

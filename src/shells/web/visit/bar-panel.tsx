@@ -139,15 +139,16 @@ function NotePanel({ bar }: PanelProps) {
         onChoose={(attached) => tap({ kind: 'attached', attached })}
         options={attachments.map((value) => ({ value, label: t(`visiting.attached.${value}`) }))}
       />
-      <OneOf
-        legend={t('visiting.double')}
-        quiet
-        columns={2}
-        value={bar.seen.double === undefined ? null : bar.seen.double ? 'two' : 'one'}
-        onChoose={(value) => tap({ kind: 'double', double: value === 'two' })}
-        options={(['one', 'two'] as const).map((value) => ({ value, label: t(`visiting.double.${value}`) }))}
-      />
-      <BackButton />
+      <div className="visit-grid visit-grid-2">
+        <button
+          type="button"
+          aria-pressed={bar.seen.double === true}
+          onClick={() => tap({ kind: 'double', double: bar.seen.double !== true })}
+        >
+          {t('visiting.double')}
+        </button>
+        <BackButton />
+      </div>
     </>
   );
 }

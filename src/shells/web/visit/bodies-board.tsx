@@ -66,7 +66,7 @@ export function BodiesEscape({ draft, now }: BodyProps) {
         className="visit-wide"
         onClick={() => body({ kind: 'bee escape', what: isIn ? 'taken out' : 'set', after })}
       >
-        {t(isIn ? 'visiting.escape-out' : 'visiting.escape-set', { place: String(after) })}
+        {isIn ? t('visiting.escape-out') : t('visiting.escape-set', { place: String(after) })}
       </button>
     </>
   );

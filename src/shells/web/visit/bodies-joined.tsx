@@ -81,7 +81,7 @@ function Together({ now, place, joined }: BodyProps & { readonly joined: string 
         aria-disabled={free.length === 0}
         onClick={() => (free.length === 0 ? undefined : body({ kind: 'parted', joined, places: free, stopped: null }))}
       >
-        {t('visiting.part-done', { n: free.length })}
+        {free.length === 0 ? t('visiting.part-none') : t('visiting.part-done', { n: free.length })}
       </button>
       <OneOf
         legend={t('visiting.part-stopped')}

@@ -50,6 +50,7 @@ export function BodiesScreen({ draft, trouble }: BodiesProps) {
       }
     >
       <VisitStrip draft={draft} selected={place} />
+      {act === null ? null : <p role="status">{t(`visiting.body-kept.${act.what}`)}</p>}
       <OneOf
         legend={t('visiting.bodies-what')}
         quiet
@@ -67,7 +68,6 @@ export function BodiesScreen({ draft, trouble }: BodiesProps) {
         />
       ) : null}
       <Shown key={`${part} ${place}`} draft={draft} now={now} place={place} />
-      {act === null ? null : <p role="status">{t(`visiting.body-kept.${act.what}`)}</p>}
     </Shell>
   );
 }
