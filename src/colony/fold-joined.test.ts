@@ -217,7 +217,7 @@ test('C155 a piece of no comb, onto a comb, or beyond the trough is refused', ()
   assert.deepEqual(it.told(), ['no-comb-there place', 'place-occupied to.place', 'place-beyond-trough to.place']);
 });
 
-test('C156 comb on the follower board counts with the colony, is no bar of its row, goes with the board, and is gone when read as bare', () => {
+test('C156 comb on the follower board counts, is no bar of the row, goes with the board, and is gone when read as bare', () => {
   const it = row(3);
   const without = it.view().totals.honeyKg.total.likely;
   it.yard.visit('2014-05-06', it.colony, it.hive, { 3: { brood: 0, food: 8, of: 'follower' } });

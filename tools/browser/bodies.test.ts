@@ -44,10 +44,6 @@ async function chosen(page: Page): Promise<number> {
 test('V90 two combs said to have grown together are read as one, and the journal holds what was read for both', () =>
   awkward({ theme: 'sun' }, async (page, made) => {
     const place = await chosen(page);
-    await page
-      .getByRole('button', { name: /^One less: with all up to place|^One more: with all up to place/ })
-      .first()
-      .waitFor();
     await tapNamed(page, 'Wax between straight combs');
     await page.getByText(/have grown together: lift them as one/).waitFor();
     await tapNamed(page, 'Done with this');

@@ -142,7 +142,8 @@ export const visit = {
     'Press the edge that hangs over back under its own bar; tie it where it does not stay. Loose honey goes into a covered tub.',
   'visiting.part-step.5': 'Hang that bar back before the next cut, in its old order.',
   'visiting.part-stop':
-    'Stop and close when the comb bends in the hand, robbers come, the cut would go through sealed brood, or she is on it. What is left can wait for a cool morning.',
+    'Stop and close when the comb bends in the hand, robbers come, the cut would go through sealed brood, or she is on it.',
+  'visiting.part-later': 'What is left can wait for a cool morning.',
   'visiting.part-free': 'Which hang alone now?',
   'visiting.part-none': 'Tap the bars that hang alone now',
   'visiting.part-done': '{n|Write it down: one is free|Write it down: # are free}',

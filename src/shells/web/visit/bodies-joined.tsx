@@ -66,7 +66,9 @@ function Together({ now, place, joined }: BodyProps & { readonly joined: string 
           <li key={n}>{t(`visiting.part-step.${n}`)}</li>
         ))}
       </ol>
-      <p className="visit-stop">{t('visiting.part-stop')}</p>
+      <p className="visit-stop">
+        {t('visiting.part-stop')} {t('visiting.part-later')}
+      </p>
       <h2>{t('visiting.part-free')}</h2>
       <div className="visit-grid visit-grid-4">
         {places.map((one) => (
