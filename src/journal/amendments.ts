@@ -16,7 +16,7 @@ export interface Settled {
 /** `amendments` are those in force, of one target. `sameChange` says whether two of them come to the same. */
 export function settle(amendments: readonly Entry[], sameChange: (a: Entry, b: Entry) => boolean): Settled {
   const byId = new Map(amendments.map((entry) => [entry.id, entry]));
-  const seen = new Map(amendments.map((entry) => [entry.id, ancestors(entry, byId)]));
+  const seen = new Map(amendments.map((entry) => [entry.id, knownTo(entry, byId)]));
   const known = new Set<Id>();
   for (const [id, before] of seen) for (const one of before) if (one !== id) known.add(one);
   const free = amendments.filter((entry) => !known.has(entry.id));
@@ -31,7 +31,7 @@ export function settle(amendments: readonly Entry[], sameChange: (a: Entry, b: E
 }
 
 /** All amendments of the same target that the writer of this one knew, directly or through those. */
-function ancestors(entry: Entry, byId: ReadonlyMap<Id, Entry>): ReadonlySet<Id> {
+export function knownTo(entry: Entry, byId: ReadonlyMap<Id, Entry>): ReadonlySet<Id> {
   const found = new Set<Id>();
   const open = [...knewOf(entry)];
   for (let id = open.pop(); id !== undefined; id = open.pop()) {

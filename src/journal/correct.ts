@@ -108,7 +108,8 @@ function amended<D, K>(entry: Entry, work: Work<D>, kinds: KindMap<K>): Standing
   return now;
 }
 
-function withCorrection(entry: Entry, correction: CorrectionBody): Entry {
+/** The entry with one correction worked in: what it does not name stays. */
+export function withCorrection(entry: Entry, correction: CorrectionBody): Entry {
   const newBody = Object.hasOwn(correction, 'body');
   return {
     ...entry,

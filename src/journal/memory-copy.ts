@@ -6,7 +6,7 @@ import { good } from '../numbers/result.ts';
 import type { Entry, Id } from './entry.ts';
 import { memoryStore } from './memory-store.ts';
 import type { JournalStore } from './store.ts';
-import type { LocalCopy, Received, SyncPlace } from './sync-ports.ts';
+import { type LocalCopy, type Received, samePlace, type SyncPlace } from './sync-ports.ts';
 
 /** Entries appended here wait for the server; entries received from it do not. */
 export function memoryCopy(): JournalStore & LocalCopy {
@@ -28,9 +28,11 @@ export function memoryCopy(): JournalStore & LocalCopy {
       return good(appended.value);
     },
     place: () => Promise.resolve(place),
-    restart: async (epoch) => {
+    restart: async (epoch, from) => {
+      if (!samePlace(place, from)) return false;
       for (const entry of await all()) outbox.set(entry.id, entry);
       place = { epoch, cursor: 0, last: null };
+      return true;
     },
     waiting: (after, limit) => {
       const ids = [...outbox.keys()]
@@ -44,7 +46,9 @@ export function memoryCopy(): JournalStore & LocalCopy {
       for (const id of ids) outbox.delete(id);
       return Promise.resolve();
     },
-    receive: async (entries, now): Promise<Received> => {
+    receive: async (entries, now, from): Promise<Received | null> => {
+      if (!samePlace(place, from)) return null;
+      place = now;
       const added: Id[] = [];
       const issues: Received['issues'][number][] = [];
       for (const entry of entries) {
@@ -54,7 +58,6 @@ export function memoryCopy(): JournalStore & LocalCopy {
           outbox.delete(entry.id);
         } else issues.push(...one.issues);
       }
-      place = now;
       return { added, issues };
     },
   };

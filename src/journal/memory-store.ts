@@ -9,11 +9,12 @@ interface Row {
   readonly text: string;
 }
 
-export function memoryStore(epoch = 'memory'): JournalStore {
+export function memoryStore(epoch = 'memory', run = 'once'): JournalStore {
   const rows: Row[] = [];
   const byId = new Map<Id, string>();
   return {
     epoch,
+    run,
     append: (entries) => {
       const sorted = sortOut(entries, (id) => byId.get(id));
       if (sorted.issues.length > 0) return Promise.resolve(bad(...sorted.issues));
@@ -26,7 +27,7 @@ export function memoryStore(epoch = 'memory'): JournalStore {
     read: (cursor, limit) => {
       const page = rows.slice(cursor, cursor + limit);
       return Promise.resolve({
-        rows: page.map((row) => ({ seq: row.seq, entry: JSON.parse(row.text) as Entry })),
+        rows: page.map((row) => ({ seq: row.seq, run, entry: JSON.parse(row.text) as Entry })),
         cursor: page.at(-1)?.seq ?? cursor,
         more: cursor + page.length < rows.length,
       });

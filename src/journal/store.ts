@@ -9,6 +9,8 @@ import type { Entry, Id } from './entry.ts';
 export interface Stored {
   /** Arrival number in this store, growing, gaps allowed. */
   readonly seq: number;
+  /** The opening of the store at which it arrived. */
+  readonly run: string;
   readonly entry: Entry;
 }
 
@@ -28,6 +30,8 @@ export interface Appended {
 export interface JournalStore {
   /** Names this copy of the data; changes when the store was restored or replaced, so that cursors are not trusted. */
   readonly epoch: string;
+  /** Names this opening of the store: what a set back copy takes in never bears a run that another copy gave. */
+  readonly run: string;
   /**
    * Adds all of the batch durably, or, when an id is there with other content (`duplicate-id`, both
    * hashes named) or the disk is full (`store-full`), none of it.

@@ -1,5 +1,6 @@
 /**
- * The pushing half of `sync.ts`: batches of what waits. A batch is taken whole or not at all; when
+ * The pushing half of `sync.ts`: batches of what waits. What was taken goes on waiting until it was read
+ * back, because a server may be set back in between. A batch is taken whole or not at all; when
  * the server names the entries that it will not take, the others are pushed without them, and when
  * it names none, the batch is halved until the one at fault stands alone.
  */
@@ -8,7 +9,9 @@ import type { Entry, Id } from './entry.ts';
 import type { LocalCopy, Remote } from './sync-ports.ts';
 
 export interface Pushed {
-  readonly count: number;
+  /** What the server took or had, and at which of its runs. */
+  readonly taken: readonly Id[];
+  readonly run: string | null;
   readonly refused: readonly Issue[];
   readonly otherEpoch: string | null;
   readonly stopped: readonly Issue[] | null;
@@ -27,26 +30,27 @@ export const passingTroubles: readonly string[] = [
 ];
 
 interface Tally {
-  count: number;
+  readonly taken: Id[];
+  run: string | null;
   readonly refused: Issue[];
   otherEpoch: string | null;
   stopped: readonly Issue[] | null;
 }
 
 export async function pushWaiting(local: LocalCopy, remote: Remote, epoch: string, size: number): Promise<Pushed> {
-  const tally: Tally = { count: 0, refused: [], otherEpoch: null, stopped: null };
+  const tally: Tally = { taken: [], run: null, refused: [], otherEpoch: null, stopped: null };
   let after: Id | null = null;
   while (tally.stopped === null && tally.otherEpoch === null) {
     const batch: readonly Entry[] = await local.waiting(after, size);
     const last = batch.at(-1);
     if (last === undefined) break;
-    await pushBatch(batch, local, remote, epoch, tally);
+    await pushBatch(batch, remote, epoch, tally);
     after = last.id;
   }
   return tally;
 }
 
-async function pushBatch(batch: readonly Entry[], local: LocalCopy, remote: Remote, epoch: string, tally: Tally): Promise<void> {
+async function pushBatch(batch: readonly Entry[], remote: Remote, epoch: string, tally: Tally): Promise<void> {
   const open: (readonly Entry[])[] = [batch];
   for (let part = open.pop(); part !== undefined; part = open.pop()) {
     const answer = await remote.push(part);
@@ -55,8 +59,10 @@ async function pushBatch(batch: readonly Entry[], local: LocalCopy, remote: Remo
         tally.otherEpoch = answer.value.epoch;
         return;
       }
-      await local.settle(part.map((entry) => entry.id));
-      tally.count += part.length;
+      // A server that was opened anew in the middle proves nothing of what it took before.
+      if (tally.run !== null && tally.run !== answer.value.run) tally.taken.length = 0;
+      tally.run = answer.value.run;
+      tally.taken.push(...part.map((entry) => entry.id));
       continue;
     }
     if (answer.issues.some((issue) => passingTroubles.includes(issue.code))) {

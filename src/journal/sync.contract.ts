@@ -21,11 +21,17 @@ export function remoteOver(store: JournalStore): Remote {
   return {
     push: async (entries) => {
       const appended = await store.append(entries);
-      return appended.ok ? good({ ...appended.value, epoch: store.epoch }) : appended;
+      return appended.ok ? good({ ...appended.value, epoch: store.epoch, run: store.run }) : appended;
     },
     pull: async (cursor, limit) => {
       const page = await store.read(cursor, limit);
-      return good({ ...page, epoch: store.epoch, rows: page.rows.map((row) => ({ ...row, id: row.entry.id })), issues: [] });
+      return good({
+        ...page,
+        epoch: store.epoch,
+        run: store.run,
+        rows: page.rows.map((row) => ({ ...row, id: row.entry.id })),
+        issues: [],
+      });
     },
   };
 }
@@ -143,6 +149,70 @@ export function copyContract(name: string, makeCopy: () => Promise<Copy>, runs: 
     assert.deepEqual([done.pushed, done.pending, done.stopped?.[0]?.code, done.refused], [0, 2, 'store-full', []]);
     await copy.close();
   });
+}
+
+/** What only a server that is set back to an older copy, and several windows of one device, bring about. */
+export function setBackContract(name: string, makeCopy: () => Promise<Copy>, runs: number): void {
+  test(`J64 ${name}: what was pushed waits until it was read back, so that a server set back in between gets it again`, async () => {
+    const copy = await makeCopy();
+    await copy.append([1, 2].map((n) => filled(n, 'a', n)));
+    const [lost, older] = [memoryStore('one', 'first'), memoryStore('one', 'second')];
+    let store: JournalStore = lost;
+    const remote: Remote = {
+      pull: (cursor, limit) => remoteOver(store).pull(cursor, limit),
+      push: async (entries) => {
+        const answer = await remoteOver(store).push(entries);
+        store = older;
+        return answer;
+      },
+    };
+    const done = await syncOnce(copy, remote);
+    assert.deepEqual([done.pending, done.stopped, await idsOf(older)], [0, null, [1, 2].map(idOf)]);
+    await copy.close();
+  });
+
+  test(`J65 ${name}: a server set back that came to the same entry at the same number is not taken for the old one`, async () => {
+    const [one, other] = [await makeCopy(), await makeCopy()];
+    const before = memoryStore('one', 'first');
+    await one.append([1, 2, 3].map((n) => filled(n, 'a', n)));
+    await syncOnce(one, remoteOver(before));
+    await syncOnce(other, remoteOver(before));
+    // Set back to nothing, it took in entry 3 at number 3 again, but never had 1 and 2.
+    const after = memoryStore('one', 'second');
+    for (const n of [11, 12, 3]) await after.append([filled(n, 'a', n)]);
+    const done = await syncOnce(one, remoteOver(after));
+    assert.deepEqual([done.pending, done.stopped], [0, null]);
+    assert.deepEqual(await idsOf(after), [1, 2, 3, 11, 12].map(idOf));
+    assert.deepEqual(await idsOf(one), await idsOf(after));
+    await Promise.all([one.close(), other.close()]);
+  });
+
+  test(`J66 ${name}: two windows that exchange at once while the server is replaced leave nothing waiting and nothing out`, () =>
+    fc.assert(
+      fc.asyncProperty(fc.scheduler(), fc.nat({ max: 8 }), fc.nat({ max: 3 }), async (scheduler, replacedAt, here) => {
+        const copy = await makeCopy();
+        const [old, fresh] = [memoryStore('one', 'first'), memoryStore('two', 'second')];
+        await old.append([1, 2, 3, 4].map((n) => filled(n, 'a', n)));
+        await syncOnce(copy, remoteOver(old));
+        await old.append([5, 6].map((n) => filled(n, 'a', n)));
+        await copy.append([21, 22, 23].slice(0, here).map((n) => filled(n, 'b', n)));
+        let asked = 0;
+        const now = () => remoteOver((asked += 1) > replacedAt ? fresh : old);
+        // An answer may be on its way while the server is replaced.
+        const arrive = scheduler.scheduleFunction((answer: unknown) => Promise.resolve(answer));
+        const slow: Remote = {
+          push: async (entries) => (await arrive(await now().push(entries))) as Awaited<ReturnType<Remote['push']>>,
+          pull: async (cursor, limit) => (await arrive(await now().pull(cursor, limit))) as Awaited<ReturnType<Remote['pull']>>,
+        };
+        const both = Promise.all([syncOnce(copy, slow, { pullSize: 2, pushSize: 2 }), syncOnce(copy, slow, { pullSize: 3 })]);
+        await scheduler.waitFor(both);
+        const done = await syncOnce(copy, remoteOver(fresh));
+        assert.deepEqual([done.pending, done.stopped], [0, null]);
+        assert.deepEqual(await idsOf(fresh), await idsOf(copy));
+        await copy.close();
+      }),
+      { numRuns: runs },
+    ));
 }
 
 async function idsOf(store: JournalStore): Promise<readonly string[]> {

@@ -5,11 +5,12 @@ import { good } from '../numbers/result.ts';
 import { memoryCopy } from './memory-copy.ts';
 import { memoryStore } from './memory-store.ts';
 import { filled, idOf } from './sample.contract.ts';
-import { copyContract, remoteOver } from './sync.contract.ts';
+import { copyContract, remoteOver, setBackContract } from './sync.contract.ts';
 import { syncOnce } from './sync.ts';
 import type { Remote } from './sync-ports.ts';
 
 copyContract('memory', () => Promise.resolve(memoryCopy()), 150);
+setBackContract('memory', () => Promise.resolve(memoryCopy()), 300);
 
 test('J35 what came and cannot be kept is reported and passed over; the rest is kept and the cursor goes on', async () => {
   const store = memoryStore();
@@ -21,10 +22,17 @@ test('J35 what came and cannot be kept is reported and passed over; the rest is 
       const page = await store.read(cursor, limit);
       const rows = page.rows.map((row) => ({
         seq: row.seq,
+        run: row.run,
         id: row.entry.id,
         entry: row.entry.id === idOf(3) ? null : row.entry,
       }));
-      return good({ ...page, epoch: store.epoch, rows, issues: rows.some((row) => row.entry === null) ? [issue] : [] });
+      return good({
+        ...page,
+        epoch: store.epoch,
+        run: store.run,
+        rows,
+        issues: rows.some((row) => row.entry === null) ? [issue] : [],
+      });
     },
   };
   const copy = memoryCopy();
@@ -37,8 +45,8 @@ test('J35 what came and cannot be kept is reported and passed over; the rest is 
 test('J36 a server that changes its epoch again and again stops the exchange instead of turning for ever', async () => {
   let n = 0;
   const remote: Remote = {
-    push: () => Promise.resolve(good({ added: [], known: [], epoch: `e${(n += 1)}` })),
-    pull: (cursor) => Promise.resolve(good({ rows: [], cursor, more: false, epoch: `e${(n += 1)}`, issues: [] })),
+    push: () => Promise.resolve(good({ added: [], known: [], run: 'r', epoch: `e${(n += 1)}` })),
+    pull: (cursor) => Promise.resolve(good({ rows: [], cursor, more: false, run: 'r', epoch: `e${(n += 1)}`, issues: [] })),
   };
   const copy = memoryCopy();
   await copy.append([filled(1, 'a', 1)]);

@@ -4,7 +4,7 @@
  * are sets of entries by id. Pure but for its two ports; timers and networks live in the shells.
  */
 import type { Issue } from '../numbers/result.ts';
-import type { LocalCopy, PulledPage, Remote, SyncPlace } from './sync-ports.ts';
+import type { LocalCopy, PulledPage, PulledRow, Remote, SyncPlace } from './sync-ports.ts';
 import { pushWaiting } from './sync-push.ts';
 
 export interface Synced {
@@ -30,28 +30,30 @@ export async function syncOnce(local: LocalCopy, remote: Remote, options: SyncOp
   let pulled = 0;
   let pushed = 0;
   const refused: Issue[] = [];
-  let stopped: readonly Issue[] | null = null;
+  const pull = async (): Promise<Pulled> => {
+    const done = await pullAll(local, remote, options.pullSize ?? 1000);
+    pulled += done.count;
+    refused.push(...done.issues);
+    return done;
+  };
+  const through = async (stopped: readonly Issue[] | null): Promise<Synced> => {
+    return { pushed, pulled, refused, pending: await local.waitingCount(), stopped };
+  };
+  let before = await pull();
   for (let round = 0; ; round += 1) {
-    const pull = await pullAll(local, remote, options.pullSize ?? 1000);
-    pulled += pull.count;
-    refused.push(...pull.issues);
-    const epoch = pull.epoch;
-    if (epoch === null) {
-      stopped = pull.stopped;
-      break;
-    }
-    const push = await pushWaiting(local, remote, epoch, options.pushSize ?? 100);
-    pushed += push.count;
+    if (before.epoch === null) return through(before.stopped);
+    const push = await pushWaiting(local, remote, before.epoch, options.pushSize ?? 100);
     refused.push(...push.refused);
-    stopped = push.stopped;
-    if (push.otherEpoch === null) break;
-    if (round + 1 === mostRestarts) {
-      stopped = [restless(push.otherEpoch)];
-      break;
-    }
-    await local.restart(push.otherEpoch);
+    if (push.otherEpoch === null && (push.stopped !== null || push.run === null)) return through(push.stopped);
+    if (round === mostRestarts) return through([restless(push.otherEpoch ?? before.epoch)]);
+    if (push.otherEpoch !== null) await local.restart(push.otherEpoch, await local.place());
+    before = await pull();
+    // The same run before and after: what it took then is there now, though it may lie before the cursor.
+    if (push.otherEpoch !== null || before.run !== push.run) continue;
+    await local.settle(push.taken);
+    pushed += push.taken.length;
+    return through(before.stopped);
   }
-  return { pushed, pulled, refused, pending: await local.waitingCount(), stopped };
 }
 
 interface Pulled {
@@ -59,41 +61,58 @@ interface Pulled {
   readonly issues: readonly Issue[];
   /** Null when the exchange was cut. */
   readonly epoch: string | null;
+  /** Null when the exchange was cut, or the server was opened anew in the middle of it. */
+  readonly run: string | null;
   readonly stopped: readonly Issue[] | null;
 }
+
+/** Windows of one device that read at the same time come past each other; more often than this something else is wrong. */
+const mostTurns = 1000;
 
 /** Asks from one before the cursor, so that the first row proves that the cursor still means what it meant. */
 async function pullAll(local: LocalCopy, remote: Remote, size: number): Promise<Pulled> {
   let count = 0;
   const issues: Issue[] = [];
+  const runs = new Set<string>();
+  const cut = (stopped: readonly Issue[]): Pulled => ({ count, issues, epoch: null, run: null, stopped });
   let place = await local.place();
-  for (let restarts = 0; ;) {
+  for (let turns = 0, restarts = 0; ; turns += 1) {
     const overlap = place !== null && place.last !== null;
     const answer = await remote.pull(overlap && place !== null ? place.cursor - 1 : 0, size + 1);
-    if (!answer.ok) return { count, issues, epoch: null, stopped: answer.issues };
+    if (!answer.ok) return cut(answer.issues);
     const page = answer.value;
+    runs.add(page.run);
     if (place === null || page.epoch !== place.epoch || (overlap && !proves(page, place))) {
-      if (place !== null && (restarts += 1) > mostRestarts)
-        return { count, issues, epoch: null, stopped: [restless(page.epoch)] };
-      await local.restart(page.epoch);
+      if (turns === mostTurns || (place !== null && (restarts += 1) > mostRestarts)) return cut([restless(page.epoch)]);
+      const from = place;
       place = { epoch: page.epoch, cursor: 0, last: null };
+      if (!(await local.restart(page.epoch, from))) place = await local.place();
       continue;
     }
     const rows = overlap ? page.rows.slice(1) : page.rows;
-    place = { epoch: page.epoch, cursor: page.cursor, last: rows.at(-1)?.id ?? place.last };
+    const last = rows.at(-1);
+    const next: SyncPlace = { epoch: page.epoch, cursor: page.cursor, last: last === undefined ? place.last : placeOf(last) };
     const received = await local.receive(
       rows.flatMap((row) => row.entry ?? []),
+      next,
       place,
     );
+    if (received === null && turns === mostTurns) return cut([restless(page.epoch)]);
+    place = received === null ? await local.place() : next;
+    if (received === null) continue;
     count += received.added.length;
     issues.push(...page.issues, ...received.issues);
-    if (!page.more) return { count, issues, epoch: page.epoch, stopped: null };
+    if (!page.more) return { count, issues, epoch: page.epoch, run: runs.size === 1 ? page.run : null, stopped: null };
   }
+}
+
+function placeOf({ id, run }: PulledRow): NonNullable<SyncPlace['last']> {
+  return { id, run };
 }
 
 function proves(page: PulledPage, place: SyncPlace): boolean {
   const [first] = page.rows;
-  return first !== undefined && first.seq === place.cursor && first.id === place.last;
+  return first !== undefined && first.seq === place.cursor && first.id === place.last?.id && first.run === place.last.run;
 }
 
 function restless(epoch: string): Issue {

@@ -19,6 +19,8 @@ export interface Tables {
     readonly corrects: string | null;
     readonly hash: string;
     readonly json: string;
+    /** The opening of the database at which it arrived. */
+    readonly run: string;
   };
   readonly facts: { readonly name: string; readonly value: string };
   readonly pairings: { readonly hash: string; readonly paired: string };
@@ -48,6 +50,12 @@ const steps: readonly Step[] = [
       .createTable('pairings')
       .addColumn('hash', 'text', (column) => column.primaryKey())
       .addColumn('paired', 'text', (column) => column.notNull())
+      .execute();
+  },
+  async (db) => {
+    await db.schema
+      .alterTable('entries')
+      .addColumn('run', 'text', (column) => column.notNull().defaultTo(''))
       .execute();
   },
 ];

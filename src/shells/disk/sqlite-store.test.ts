@@ -48,6 +48,21 @@ test('S20 what was stored is there after closing and opening again, under the sa
   await second.close();
 });
 
+test('S38 every opening of the folder is a run of its own, and each row bears the one at which it came', async () => {
+  const folder = freshFolder();
+  const first = await opened(folder);
+  await first.append([filled(1, 'a', 10)]);
+  await first.close();
+  const second = await opened(folder);
+  await second.append([filled(2, 'b', 20)]);
+  assert.notEqual(second.run, first.run);
+  assert.deepEqual(
+    (await readAll(second, 5)).map((row) => row.run),
+    [first.run, second.run],
+  );
+  await second.close();
+});
+
 test('S21 the write-ahead log is on and a commit waits for the disk', async () => {
   const folder = freshFolder();
   const store = await opened(folder);

@@ -18,6 +18,7 @@ import { migrate, type Tables } from './sqlite-schema.ts';
 
 export interface TextRow {
   readonly seq: number;
+  readonly run: string;
   /** The entry in canonical JSON. */
   readonly json: string;
 }
@@ -53,7 +54,7 @@ export async function openSqliteStore(folder: string, options: OpenOptions = {})
     held.value.release();
     return ready;
   }
-  return good(storeOver(db, ready.value.epoch, held.value));
+  return good(storeOver(db, { epoch: ready.value.epoch, run: randomUUID() }, held.value));
 }
 
 function openDatabase(file: string, options: OpenOptions): Result<Database.Database> {
@@ -90,11 +91,11 @@ function unusable(file: string, error: unknown): Issue {
   };
 }
 
-function storeOver(db: Kysely<Tables>, epoch: string, held: HeldFolder): SqliteStore {
+function storeOver(db: Kysely<Tables>, names: { readonly epoch: string; readonly run: string }, held: HeldFolder): SqliteStore {
   async function readText(cursor: number, limit: number): ReturnType<SqliteStore['readText']> {
     const found = await db
       .selectFrom('entries')
-      .select(['seq', 'json'])
+      .select(['seq', 'run', 'json'])
       .where('seq', '>', cursor)
       .orderBy('seq')
       .limit(limit + 1)
@@ -104,12 +105,12 @@ function storeOver(db: Kysely<Tables>, epoch: string, held: HeldFolder): SqliteS
   }
 
   return {
-    epoch,
-    append: (entries) => append(db, entries),
+    ...names,
+    append: (entries) => append(db, names.run, entries),
     readText,
     read: async (cursor, limit) => {
       const page = await readText(cursor, limit);
-      return { ...page, rows: page.rows.map((row) => ({ seq: row.seq, entry: JSON.parse(row.json) as Entry })) };
+      return { ...page, rows: page.rows.map(({ seq, run, json }) => ({ seq, run, entry: JSON.parse(json) as Entry })) };
     },
     count: async () => {
       const row = await db
@@ -126,11 +127,11 @@ function storeOver(db: Kysely<Tables>, epoch: string, held: HeldFolder): SqliteS
   };
 }
 
-/** Rows in one statement: eleven values a row stay well below what any database takes. */
+/** Rows in one statement: twelve values a row stay well below what any database takes. */
 const rowsAtOnce = 250;
 
-async function append(db: Kysely<Tables>, entries: readonly Entry[]): Promise<Result<Appended>> {
-  const rows = entries.map(rowOf);
+async function append(db: Kysely<Tables>, run: string, entries: readonly Entry[]): Promise<Result<Appended>> {
+  const rows = entries.map((entry) => rowOf(entry, run));
   const troubles: unknown[] = [];
   try {
     return await db.transaction().execute((transaction) =>
@@ -168,10 +169,10 @@ async function appendRows(transaction: Transaction<Tables>, rows: readonly Row[]
 
 type Row = Omit<Tables['entries'], 'seq'>;
 
-function rowOf(entry: Entry): Row {
+function rowOf(entry: Entry, run: string): Row {
   const json = canonicalText(entry);
   const { id, yard, at, noted, by, kind, version } = entry;
-  return { id, yard, at, noted, by, kind, version, corrects: entry.corrects ?? null, hash: hashOfText(json), json };
+  return { id, yard, at, noted, by, kind, version, corrects: entry.corrects ?? null, hash: hashOfText(json), json, run };
 }
 
 /** As `sortOut` of the journal, by hashes instead of texts: the texts of old entries are not read for it. */

@@ -31,7 +31,7 @@ export async function pushEntries<D>(c: Context, store: SqliteStore, kinds: Kind
   if (issues.length > 0) return refuse(c, ...issues);
   const appended = await store.append(entries);
   if (!appended.ok) return refuse(c, ...appended.issues);
-  return c.json({ epoch: store.epoch, ...appended.value }, 200, { 'Cache-Control': 'no-store' });
+  return c.json({ epoch: store.epoch, run: store.run, ...appended.value }, 200, { 'Cache-Control': 'no-store' });
 }
 
 export const largestPage = 2000;
@@ -46,8 +46,8 @@ export async function pullEntries(c: Context, store: SqliteStore): Promise<Respo
   const rows = fitting(page.rows);
   const cut = rows.length < page.rows.length;
   const cursor = cut ? (rows.at(-1)?.seq ?? page.cursor) : page.cursor;
-  const list = rows.map((row) => `{"seq":${row.seq},"entry":${row.json}}`).join(',');
-  const head = `"epoch":${JSON.stringify(store.epoch)},"cursor":${cursor},"more":${cut || page.more}`;
+  const list = rows.map((row) => `{"seq":${row.seq},"run":${JSON.stringify(row.run)},"entry":${row.json}}`).join(',');
+  const head = `"epoch":${JSON.stringify(store.epoch)},"run":${JSON.stringify(store.run)},"cursor":${cursor},"more":${cut || page.more}`;
   return c.body(`{${head},"rows":[${list}]}`, 200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' });
 }
 

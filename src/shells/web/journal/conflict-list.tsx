@@ -1,22 +1,20 @@
 /** Entries that two people corrected without knowing of each other: both are shown, and the keeper says which holds. */
 import { useState } from 'react';
 import type { Entry } from '../../../journal/entry.ts';
+import { keepOne } from '../../../journal/keep-one.ts';
 import { issueText } from '../../../words/issue-text.ts';
 import { useText } from '../frame/manner.tsx';
 import { useYard } from '../model/use-yard.tsx';
 import { entrySentence } from './entry-sentence.ts';
 
-export function ConflictList({ amendments }: { readonly amendments: ReadonlyMap<string, readonly Entry[]> }) {
+export function ConflictList() {
   const { t, manner } = useText();
   const { aside, entries, append } = useYard();
   const [faults, setFaults] = useState<readonly string[]>([]);
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
 
-  /** The chosen one again, by somebody who has seen them all. */
   async function settle(target: Entry, chosen: Entry): Promise<void> {
-    const knew = (amendments.get(target.id) ?? []).map((one) => one.id);
-    const body = { ...(chosen.body as Record<string, unknown>), knew, why: t('journal.settled') };
-    const stored = await append([{ kind: chosen.kind, version: chosen.version, corrects: target.id, body }]);
+    const stored = await append([keepOne(entries, target, chosen, t('journal.settled'))]);
     setFaults(stored.ok ? [] : stored.issues.map((issue) => issueText(issue, manner)));
   }
 

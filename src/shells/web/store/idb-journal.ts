@@ -5,7 +5,7 @@
 import type { Entry, Id } from '../../../journal/entry.ts';
 import { type SortedOut, sortOut } from '../../../journal/sort-out.ts';
 import type { Appended, JournalStore } from '../../../journal/store.ts';
-import type { LocalCopy, Received, SyncPlace } from '../../../journal/sync-ports.ts';
+import { type LocalCopy, type Received, samePlace, type SyncPlace } from '../../../journal/sync-ports.ts';
 import { bad, good, type Issue, type Result } from '../../../numbers/result.ts';
 import { journalWork, type JournalWork, type YardDatabase } from './idb-schema.ts';
 
@@ -17,17 +17,18 @@ export interface BrowserJournal extends JournalStore, LocalCopy {
 export function idbJournal(db: YardDatabase, epoch: string): BrowserJournal {
   return {
     epoch,
+    run: epoch,
     append: (entries) => append(db, entries),
     read: async (cursor, limit) => {
       const found = await db.getAllFromIndex('entries', 'seq', IDBKeyRange.lowerBound(cursor, true), limit + 1);
-      const rows = found.slice(0, limit).map((row) => ({ seq: row.seq, entry: JSON.parse(row.text) as Entry }));
+      const rows = found.slice(0, limit).map((row) => ({ seq: row.seq, run: epoch, entry: JSON.parse(row.text) as Entry }));
       return { rows, cursor: rows.at(-1)?.seq ?? cursor, more: found.length > limit };
     },
     all: async () => (await db.getAllFromIndex('entries', 'seq')).map((row) => JSON.parse(row.text) as Entry),
     count: () => db.count('entries'),
     close: () => Promise.resolve(db.close()),
     place: async () => ((await db.get('facts', 'place')) as SyncPlace | undefined) ?? null,
-    restart: (serverEpoch) => restart(db, serverEpoch),
+    restart: (serverEpoch, from) => restart(db, serverEpoch, from),
     waiting: (after, limit) => waiting(db, after, limit),
     waitingCount: () => db.count('outbox'),
     settle: async (ids) => {
@@ -37,7 +38,7 @@ export function idbJournal(db: YardDatabase, epoch: string): BrowserJournal {
         ids.map((id) => work.objectStore('outbox').delete(id)),
       );
     },
-    receive: (entries, place) => receive(db, entries, place),
+    receive: (entries, place, from) => receive(db, entries, place, from),
   };
 }
 
@@ -58,8 +59,14 @@ async function append(db: YardDatabase, entries: readonly Entry[]): Promise<Resu
 }
 
 /** Entries with an id that is here with other content are left out, the others are kept; on a full disk nothing is, and the place stays. */
-async function receive(db: YardDatabase, entries: readonly Entry[], place: SyncPlace): Promise<Received> {
+async function receive(
+  db: YardDatabase,
+  entries: readonly Entry[],
+  place: SyncPlace,
+  from: SyncPlace | null,
+): Promise<Received | null> {
   const work = journalWork(db);
+  if (!(await isStillAt(work, from))) return null;
   const sorted = await sortIn(work, entries);
   const outbox = work.objectStore('outbox');
   const clashing = new Set(sorted.issues.map((issue) => issue.entry));
@@ -93,13 +100,23 @@ async function writes(work: JournalWork, sorted: SortedOut): Promise<readonly Pr
   return [...sorted.fresh].map(([id, text]) => work.objectStore('entries').add({ id, seq: (seq += 1), text }));
 }
 
-async function restart(db: YardDatabase, epoch: string): Promise<void> {
+/** Another window of this device may have gone on meanwhile. */
+async function isStillAt(work: JournalWork, from: SyncPlace | null): Promise<boolean> {
+  const place = ((await work.objectStore('facts').get('place')) as SyncPlace | undefined) ?? null;
+  if (samePlace(place, from)) return true;
+  await finished(work, []);
+  return false;
+}
+
+async function restart(db: YardDatabase, epoch: string, from: SyncPlace | null): Promise<boolean> {
   const work = journalWork(db);
+  if (!(await isStillAt(work, from))) return false;
   const [entries, outbox] = [work.objectStore('entries'), work.objectStore('outbox')];
   const ids = await entries.getAllKeys();
   const unwaiting = (await outbox.count()) === ids.length ? [] : ids;
   const place: SyncPlace = { epoch, cursor: 0, last: null };
   await finished(work, [...unwaiting.map((id) => outbox.put(id, id)), work.objectStore('facts').put(place, 'place')]);
+  return true;
 }
 
 async function waiting(db: YardDatabase, after: Id | null, limit: number): Promise<readonly Entry[]> {

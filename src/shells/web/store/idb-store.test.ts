@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { filled, idOf } from '../../../journal/sample.contract.ts';
 import { readAll, storeContract } from '../../../journal/store.contract.ts';
-import { copyContract } from '../../../journal/sync.contract.ts';
+import { copyContract, setBackContract } from '../../../journal/sync.contract.ts';
 import { openDatabase } from './idb-schema.ts';
 import { askToStay, openBrowserStore } from './idb-store.ts';
 
@@ -16,6 +16,7 @@ function freshName(): string {
 
 storeContract('browser', async () => (await openBrowserStore(freshName())).journal, 12);
 copyContract('browser', async () => (await openBrowserStore(freshName())).journal, 3);
+setBackContract('browser', async () => (await openBrowserStore(freshName())).journal, 12);
 
 test('J27 what a tab wrote is there when it is opened again: journal, outbox, place, drafts, snapshots, settings', async () => {
   const name = freshName();
@@ -23,7 +24,8 @@ test('J27 what a tab wrote is there when it is opened again: journal, outbox, pl
   const first = await openBrowserStore(name, { server });
   await first.journal.append([filled(1, 'a', 1), filled(2, 'b', 2)]);
   await first.journal.settle([idOf(1)]);
-  await first.journal.receive([filled(3, 'c', 3)], { epoch: 's', cursor: 9, last: idOf(3) });
+  const place = { epoch: 's', cursor: 9, last: { id: idOf(3), run: 'r' } };
+  await first.journal.receive([filled(3, 'c', 3)], place, null);
   await first.drafts.put('visit', { taps: [1, 2] });
   await first.snapshots.put('picture', new Map([['a', 1]]));
   await first.settings.put('theme', 'dusk');
@@ -40,7 +42,7 @@ test('J27 what a tab wrote is there when it is opened again: journal, outbox, pl
   );
   assert.equal(await second.unsent(), 1);
   assert.deepEqual(await second.journal.waiting(null, 5), [filled(2, 'b', 2)]);
-  assert.deepEqual(await second.journal.place(), { epoch: 's', cursor: 9, last: idOf(3) });
+  assert.deepEqual(await second.journal.place(), place);
   assert.deepEqual(await second.drafts.get('visit'), { taps: [1, 2] });
   assert.deepEqual(await second.snapshots.get('picture'), new Map([['a', 1]]));
   assert.equal(await second.settings.get('theme'), 'dusk');

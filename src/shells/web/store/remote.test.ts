@@ -17,16 +17,19 @@ test('S30 push, pull, hello and pair ask the routes of the server and read its a
   const server = over((path, init) => {
     asked.push(`${init.method ?? 'GET'} ${path}`);
     if (init.method === 'POST')
-      return json(200, path === '/api/pair' ? { paired: true } : { epoch: 'e', added: [idOf(1)], known: [] });
+      return json(200, path === '/api/pair' ? { paired: true } : { epoch: 'e', run: 'r', added: [idOf(1)], known: [] });
     if (path === '/api/hello') return json(200, { version: '1', epoch: 'e', count: 3 });
-    return json(200, { epoch: 'e', cursor: 4, more: false, rows: [{ seq: 4, entry: filled(1, 'a', 1) }] });
+    return json(200, { epoch: 'e', run: 'r', cursor: 4, more: false, rows: [{ seq: 4, run: 'r', entry: filled(1, 'a', 1) }] });
   });
   assert.deepEqual(await server.hello(), { ok: true, value: { version: '1', epoch: 'e', count: 3 } });
   assert.deepEqual(await server.pair('12345678'), { ok: true, value: null });
-  assert.deepEqual(await server.push([filled(1, 'a', 1)]), { ok: true, value: { epoch: 'e', added: [idOf(1)], known: [] } });
+  assert.deepEqual(await server.push([filled(1, 'a', 1)]), {
+    ok: true,
+    value: { epoch: 'e', run: 'r', added: [idOf(1)], known: [] },
+  });
   const page = await server.pull(3, 10);
   assert.ok(page.ok);
-  assert.deepEqual(page.value.rows, [{ seq: 4, id: idOf(1), entry: filled(1, 'a', 1) }]);
+  assert.deepEqual(page.value.rows, [{ seq: 4, run: 'r', id: idOf(1), entry: filled(1, 'a', 1) }]);
   assert.deepEqual(asked, ['GET /api/hello', 'POST /api/pair', 'POST /api/entries', 'GET /api/entries?after=3&limit=10']);
 });
 
@@ -69,12 +72,13 @@ test('S33 an entry that came and is wrong is reported by field and left out; the
   const page = await over(() =>
     json(200, {
       epoch: 'e',
+      run: 'r',
       cursor: 2,
       more: false,
       rows: [
-        { seq: 1, entry: filled(1, 'a', 1) },
-        { seq: 2, entry: wrong },
-        { seq: 3, entry: null },
+        { seq: 1, run: 'r', entry: filled(1, 'a', 1) },
+        { seq: 2, run: 'r', entry: wrong },
+        { seq: 3, run: 'r', entry: null },
       ],
     }),
   ).pull(0, 5);

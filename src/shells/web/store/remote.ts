@@ -30,12 +30,13 @@ export interface RemoteOptions<D> {
 }
 
 const helloSchema = z.object({ version: z.string(), epoch: z.string(), count: z.number() });
-const pushedSchema = z.object({ epoch: z.string(), added: z.array(z.string()), known: z.array(z.string()) });
+const pushedSchema = z.object({ epoch: z.string(), run: z.string(), added: z.array(z.string()), known: z.array(z.string()) });
 const pageSchema = z.object({
   epoch: z.string(),
+  run: z.string(),
   cursor: z.int(),
   more: z.boolean(),
-  rows: z.array(z.object({ seq: z.int(), entry: z.unknown() })),
+  rows: z.array(z.object({ seq: z.int(), run: z.string(), entry: z.unknown() })),
 });
 const refusalSchema = z.object({
   issues: z
@@ -59,16 +60,21 @@ export function httpServer<D>(options: RemoteOptions<D>): Server {
       if (!answer.ok) return answer;
       const issues: Issue[] = [];
       const rows = answer.value.rows.map((row) => readRow(row, options.kinds, issues));
-      return good({ epoch: answer.value.epoch, cursor: answer.value.cursor, more: answer.value.more, rows, issues });
+      const { epoch, run, cursor: next, more } = answer.value;
+      return good({ epoch, run, cursor: next, more, rows, issues });
     },
   };
 }
 
-function readRow<D>(row: { readonly seq: number; readonly entry: unknown }, kinds: KindMap<D>, issues: Issue[]): PulledRow {
+function readRow<D>(
+  row: { readonly seq: number; readonly run: string; readonly entry: unknown },
+  kinds: KindMap<D>,
+  issues: Issue[],
+): PulledRow {
   const read = readEntry(row.entry, kinds);
   const id = typeof row.entry === 'object' && row.entry !== null && 'id' in row.entry ? String(row.entry.id) : '';
   if (!read.ok) issues.push(...read.issues);
-  return { seq: row.seq, id, entry: read.ok ? read.value.entry : null };
+  return { seq: row.seq, run: row.run, id, entry: read.ok ? read.value.entry : null };
 }
 
 type Ask = <T>(path: string, body: unknown, schema: z.ZodMiniType<T>) => Promise<Result<T>>;
