@@ -80,5 +80,11 @@ test('J67 what is written is an entry that the journal takes', () => {
   const [body, time] = [corrected(2, first.id, to(12)), corrected(3, first.id, { at: '2014-05-10' })];
   const { kind, version, corrects, body: change } = keepOne([first, body, time], first, body, 'kept');
   assert.deepEqual([kind, version, corrects], ['correction', 1, idOf(1)]);
-  assert.deepEqual(change, { at: first.at, body: { jar: 'a', grams: 12 }, version: first.version, why: 'kept', knew: [idOf(2), idOf(3)] });
+  assert.deepEqual(change, {
+    at: first.at,
+    body: { jar: 'a', grams: 12 },
+    version: first.version,
+    why: 'kept',
+    knew: [idOf(2), idOf(3)],
+  });
 });
