@@ -229,7 +229,7 @@ export function rolledFacts(roll: Roll): Facts {
     totals: { adults: total(some(15_000)), honeyKg: total(some(8)) },
     foreseen: maybe(() => foreseenLook(day, rolledLook(day, dice))),
   });
-  const weather = maybe(() => weatherOf(one(null, 4, 12), one(null, 8, 13, 24), day));
+  const weather = maybe(() => weatherOf(one(null, 4, 12), one(null, 8, 13, 24, 34), day));
   const authority = one(null, { name: 'the county inspector', phone: 'entered by the keeper' });
   return facts(view, { weather, latitude: one(null, 40.7, -37), authority });
 }
@@ -271,12 +271,16 @@ function rolledLook(day: Day, { roll, one, maybe }: Dice): Look {
   };
 }
 
-function rolledNest({ roll, one, maybe, window, some }: Dice): Pick<ColonyView, 'bars' | 'hiveBars' | 'room'> {
+function rolledNest({ roll, one, maybe, window, some }: Dice): Pick<ColonyView, 'bars' | 'hiveBars' | 'joined' | 'room'> {
   const bar = (place: number): BarView =>
-    one(bareBar(place), comb(place, { sealed: 0.4, egg: 0.1 }, one(0.1, 1)), comb(place, { honey: 0.6 }));
+    one(bareBar(place), comb(place, { sealed: 0.4, egg: 0.1 }, one(0.1, 1)), comb(place, { honey: 0.9 }), {
+      ...comb(place, {}),
+      attached: 'attached',
+    });
   return {
     bars: Array.from({ length: roll(14) }, (_, index) => bar(index + 1)),
     hiveBars: one(13, 24),
+    joined: one([], [], [{ id: 'event-joined', how: 'across bars', places: [2, 3] }]),
     room: maybe(() => ({
       empty: some(2000),
       emergingPerDay: some(900),
@@ -340,6 +344,7 @@ function rolledEvents({ roll, near }: Dice): ColonyView['events'] {
     { day: near(), entry: 'event-queen', event: { kind: 'queen began', queen: 'queen', how: 'introduced' } },
     { day: near(), entry: 'event-cut', event: { kind: 'cells cut' } },
     { day: near(), entry: 'event-fell', event: { kind: 'comb fell', place: 1 + roll(9), what: rolledFallen, done: 'taken out' } },
+    { day: near(), entry: 'event-look', event: { kind: 'look', seen: ['robbing'], flight: 'many', pollenIn: null } },
     { day: near(), entry: 'event-escape', event: { kind: 'bee escape', what: 'set', after: 1 + roll(9) } },
   ];
   return all.filter(() => roll(2) === 0);

@@ -12,6 +12,12 @@ import { queenCells } from './rule-queen-cells.ts';
 import { askSign, stopSign } from './rule-signs.ts';
 import { storesLow } from './rule-stores-low.ts';
 import { temper } from './rule-temper.ts';
+import { autumnOrder } from './rule-autumn-order.ts';
+import { bareBars } from './rule-bare-bars.ts';
+import { crossedComb } from './rule-crossed-comb.ts';
+import { honeyBarrier } from './rule-honey-barrier.ts';
+import { robbers } from './rule-robbers.ts';
+import { springLook } from './rule-spring-look.ts';
 import { visitDue } from './rule-visit-due.ts';
 import { worthALook } from './rule-worth-a-look.ts';
 
@@ -22,11 +28,17 @@ export const rules: readonly Rule[] = [
   queenCells,
   layingWorkers,
   askSign,
+  robbers,
+  honeyBarrier,
   giveRoom,
   noEggs,
   combFell,
   beeEscape,
   newSwarm,
+  crossedComb,
+  bareBars,
+  autumnOrder,
+  springLook,
   visitDue,
   worthALook,
   temper,

@@ -2,7 +2,6 @@
  * When the next visit is due, by what was seen: days after queen cells were cut, a week in the swarm season,
  * longer outside it, and no visit in the cold months. The weekday plays no part.
  */
-import type { VisitSummary } from '../colony/view.ts';
 import { rangeOf, value } from '../figures/book.ts';
 import type { FigureKey } from '../figures/list.ts';
 import { addDays, daysBetween, later } from '../numbers/day.ts';
@@ -10,8 +9,9 @@ import { type Window, windowOf } from '../numbers/window.ts';
 import type { Advice, Saying } from './advice.ts';
 import { byEntry, daySlot, figureNumber, figureRange, fromEntries, saying, windowSlot } from './cited.ts';
 import type { Facts, Rule } from './rule.ts';
+import { isFirstOfYear } from './rule-spring-look.ts';
 import { lookToday } from './rule-worth-a-look.ts';
-import { inSwarmSeason, inVisitSeason, isVisitMonth, winterBetween } from './season.ts';
+import { inSwarmSeason, inVisitSeason, isVisitMonth } from './season.ts';
 import { lastEvent, lastOpening, outsideHarm, soon } from './view-facts.ts';
 import { weights } from './weights.ts';
 
@@ -59,7 +59,7 @@ function usual(facts: Facts): Advice | null {
   const key: FigureKey = swarming ? 'check-interval-swarm' : 'check-interval-rest';
   const days = rangeOf(book, key);
   const usually = windowOf(addDays(last.day, days.likely), addDays(last.day, days.high));
-  if (winterBetween(last.day, view.day, facts.latitude, book)) return firstOfYear(facts, last);
+  if (isFirstOfYear(facts)) return null;
   // Where the model has spoken, it says when a look is worth it.
   if (lookToday(facts) !== null) return null;
   if (!isVisitMonth(usually.latest, facts.latitude, book)) return null;
@@ -74,21 +74,6 @@ function usual(facts: Facts): Advice | null {
     }),
     reasons: [seasonReason(facts, swarming), ...seenThen(facts)],
     wouldChange: [saying('due.change-swarm'), saying('due.change-outside')],
-    weight: weights.visitDue,
-  };
-}
-
-/** The cold months lie between: the first fit day will do, and nothing is late. */
-function firstOfYear(facts: Facts, last: VisitSummary): Advice | null {
-  const { view, book } = facts;
-  const found = due(facts, soon(view.day, value(book, 'check-interval-rest')));
-  if (found === null) return null;
-  const cite = fromEntries([last.entry], 'check-interval-rest');
-  return {
-    ...base(facts, found),
-    say: saying('due.first', { window: windowSlot(found.window, cite), last: daySlot(last.day, byEntry(last.entry)) }),
-    reasons: [saying('due.first-why', { least: figureNumber(book, 'open-brood-least-temp', 'degC') })],
-    wouldChange: [saying('due.change-outside')],
     weight: weights.visitDue,
   };
 }

@@ -26,6 +26,11 @@ export function inBuildingSeason({ view, book, latitude }: Facts): boolean {
   return between(view.day, latitude, value(book, 'building-first-month'), value(book, 'building-last-month'));
 }
 
+/** Colonies are made ready for the cold in this month. */
+export function inAutumn({ view, book, latitude }: Facts): boolean {
+  return between(view.day, latitude, value(book, 'autumn-first-month'), value(book, 'autumn-last-month'));
+}
+
 /** True when a month without visits lies between the two days. */
 export function winterBetween(from: Day, to: Day, latitude: number | null, book: FigureBook): boolean {
   for (let day = from; day < to; day = addDays(day, halfMonth)) if (!isVisitMonth(day, latitude, book)) return true;

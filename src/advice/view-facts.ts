@@ -76,6 +76,11 @@ export function broodShare(bar: BarView): number {
   return shares === null ? 0 : broodContents.reduce((sum, content) => sum + shares[content], 0) * bar.built;
 }
 
+/** A bar that was seen without comb; of one that nobody read this is not known. */
+export function isKnownBare(bar: BarView): boolean {
+  return bar.kind === 'bare';
+}
+
 /** The last event of a kind, on or before the view's day. */
 export function lastEvent(
   view: ColonyView,

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { canonicalText, entryHash } from './canonical.ts';
 import type { Entry } from './entry.ts';
 import { anyEntry, anyJournal, filled, idOf, keeper, yard } from './sample.contract.ts';
-import type { JournalStore } from './store.ts';
+import type { JournalStore, Stored } from './store.ts';
 
 export function storeContract(name: string, makeStore: () => Promise<JournalStore>, runs = 25): void {
   async function withStore<T>(work: (store: JournalStore) => Promise<T>): Promise<T> {
@@ -130,11 +130,8 @@ export function storeContract(name: string, makeStore: () => Promise<JournalStor
     ));
 }
 
-export async function readAll(
-  store: JournalStore,
-  limit: number,
-): Promise<readonly { readonly seq: number; readonly entry: Entry }[]> {
-  const rows = [];
+export async function readAll(store: JournalStore, limit: number): Promise<readonly Stored[]> {
+  const rows: Stored[] = [];
   for (let cursor = 0; ;) {
     const page = await store.read(cursor, limit);
     assert.ok(page.rows.length <= limit);

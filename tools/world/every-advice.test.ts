@@ -33,6 +33,12 @@ const shown: readonly (readonly [rule: string, day: Day, colony: string])[] = [
   ['ask-sign', '2014-05-16', 'Linden back'],
   ['comb-fell', '2013-07-14', 'Willow'],
   ['bee-escape', '2013-09-14', 'Willow'],
+  ['honey-barrier', '2013-06-15', 'Alder'],
+  ['bare-bars', '2013-06-30', 'Birch'],
+  ['crossed-comb', '2013-07-03', 'Birch'],
+  ['robbers', '2013-09-17', 'Willow'],
+  ['autumn-order', '2013-09-10', 'Alder'],
+  ['spring-look', '2014-03-06', 'Alder'],
 ];
 
 const pictures = new Map<Day, Picture>();

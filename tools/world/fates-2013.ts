@@ -4,6 +4,7 @@
  */
 import type { Reading } from '../../src/colony/reading.ts';
 import { type Fate, goTo } from './go.ts';
+import { mishaps2013 } from './mishaps-2013.ts';
 import {
   calmer,
   hazelPrepares,
@@ -95,7 +96,7 @@ export const fates2013: readonly Fate[] = [
     day,
     does: (yard) => feed(yard, 'Linden back', at(day, 18, 30), 'sugar syrup', 4, 'l'),
   })),
-  { day: '2013-09-13', does: (yard) => escape(yard, { day: '2013-09-13', minute: 1080 }, 'set') },
+  ...mishaps2013,
   {
     day: '2013-09-15',
     does: (yard) =>
@@ -106,7 +107,6 @@ export const fates2013: readonly Fate[] = [
         says: 'Willow: honey taken from the far end, all but the last eight bars or so. It was a lot.',
       }),
   },
-  { day: '2013-09-15', does: (yard) => escape(yard, { day: '2013-09-15', minute: 1020 }, 'taken out') },
   { day: '2013-09-19', does: (yard) => feed(yard, 'Hazel swarm', at('2013-09-19', 18), 'sugar syrup', 2.5, 'l') },
   { day: '2013-09-19', does: typedTwice },
   { day: '2013-12-07', does: (yard) => looks(yard, '2013-12-07') },
@@ -187,16 +187,6 @@ function stopAtBirch(yard: Yard): void {
     'Rang the county apiary inspector about Birch. Comes on Monday. No combs, no bees and no tools leave the yard until then.',
     'Birch',
   );
-}
-
-/** Before the honey at Willow's far end is taken. */
-function escape(
-  { scribe, people }: Yard,
-  clock: { readonly day: string; readonly minute: number },
-  what: 'set' | 'taken out',
-): void {
-  const [colony, hive] = [scribe.id('colony|Willow'), scribe.id('hive|Willow')];
-  scribe.write('bee-escape', clock, people.keeper.id, { colony, hive, visit: null, what, after: what === 'set' ? 9 : null });
 }
 
 function typedTwice(yard: Yard): void {

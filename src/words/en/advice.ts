@@ -187,8 +187,6 @@ export const advice = {
   'advice.due.late': 'Open today: last opened on {last}, and a look was due {window}.',
   'advice.due.recheck': 'Open {window}: queen cells were cut on {cut}, and new ones may be sealed by then.',
   'advice.due.recheck-late': 'Open today: queen cells were cut on {cut}, and the second look was due {window}.',
-  'advice.due.first': 'Open {window}, on the first mild day: the first look of the year, last opened on {last}.',
-  'advice.due.first-why': 'After the cold months food, eggs and room are not known; brood combs are lifted from {least} on.',
   'advice.due.never': 'Open {window}: the journal knows of no opening yet.',
   'advice.due.never-why': 'I do not know what is in this hive; one visit is the cheapest cure.',
   'advice.due.recheck-why': 'A cell begun over a young larva is sealed {days:ends} days after the cutting.',
