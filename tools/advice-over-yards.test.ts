@@ -12,6 +12,7 @@ import { clash } from '../src/advice/weigh.ts';
 import { demoDay, pictureOf, readJournal } from '../src/apiary.ts';
 import { foreseeAll, toldOf } from '../src/apiary/foresee.ts';
 import { isFigureKey } from '../src/figures/book.ts';
+import { sampleYard } from '../src/colony/for-tests.ts';
 import type { Entry } from '../src/journal/entry.ts';
 import { readLines } from '../src/journal/lines.ts';
 import { addDays, type Day } from '../src/numbers/day.ts';
@@ -57,6 +58,16 @@ const demoDays: readonly Day[] = [
 ];
 const demo: Case = { entries: demoEntries, days: demoDays };
 
+/** A nucleus that does not get on: one comb with brood at seven weeks, every bar read. */
+const nucleus: Case = (() => {
+  const yard = sampleYard();
+  const hive = yard.hive('2013-05-01');
+  const colony = yard.colony('2013-05-01', hive, { origin: 'nucleus' });
+  const bars = { 1: { food: 6 }, 2: { brood: 3, food: 2, eggs: 'seen' }, 3: { food: 1 } } as const;
+  yard.visit('2013-06-20', colony, hive, bars, { followerAfter: 3 });
+  return { entries: yard.entries, days: ['2013-06-22'] };
+})();
+
 interface Advised {
   readonly day: Day;
   readonly kept: readonly Advice[];
@@ -67,7 +78,7 @@ interface Advised {
 }
 
 /** Every colony of all yards on its days, advised and weighed, once for all tests. */
-const advised: readonly Advised[] = [...yards, demo].flatMap(({ entries, days }) => {
+const advised: readonly Advised[] = [...yards, demo, nucleus].flatMap(({ entries, days }) => {
   const ids = new Set(entries.map((entry) => entry.id));
   return days.flatMap((day) => {
     const apiary = readJournal(entries, day);

@@ -123,6 +123,11 @@ const soundBars: readonly BarView[] = [
   comb(10, { nectar: 0.4 }),
 ];
 
+const broodful: readonly BarView[] = [...soundBars.slice(1, 7), soundBars[2]!, soundBars[3]!].map((bar, i) => ({
+  ...bar,
+  place: i + 1,
+}));
+
 const noTotals = Object.fromEntries(
   [
     'honey',
@@ -218,6 +223,7 @@ export function rolledFacts(roll: Roll): Facts {
     day,
     visits: visits.map((on) => rolledVisit(on, dice)),
     origin: one('swarm', 'split', 'unknown'),
+    began: one(span('2013-05-01'), span(addDays(day, -60))),
     entrance: one('first', 'last', 'side'),
     ...rolledNest(dice),
     queen: rolledQueen(dice),
@@ -225,8 +231,8 @@ export function rolledFacts(roll: Roll): Facts {
     search: maybe(() => rolledSearch(dice)),
     solid: maybe(() => ({ percent: 70, lo95: 60, hi95: one(78, 90), from: ['reading-solid'] })),
     events: rolledEvents(dice),
-    queenSince: maybe(window),
-    totals: { adults: total(some(15_000)), honeyKg: total(some(8)) },
+    queenSince: one(null, window(), span(addDays(day, -45)), span(addDays(day, -800))),
+    totals: { adults: total(some(20_000)), honeyKg: total(some(8)) },
     foreseen: maybe(() => foreseenLook(day, rolledLook(day, dice))),
   });
   const weather = maybe(() => weatherOf(one(null, 4, 12), one(null, 8, 13, 24, 34), day));
@@ -278,8 +284,8 @@ function rolledNest({ roll, one, maybe, window, some }: Dice): Pick<ColonyView, 
       attached: 'attached',
     });
   return {
-    bars: Array.from({ length: roll(14) }, (_, index) => bar(index + 1)),
-    hiveBars: one(13, 24),
+    bars: roll(4) === 0 ? broodful : Array.from({ length: roll(14) }, (_, index) => bar(index + 1)),
+    hiveBars: one(11, 13, 24),
     joined: one([], [], [{ id: 'event-joined', how: 'across bars', places: [2, 3] }]),
     room: maybe(() => ({
       empty: some(2000),
@@ -307,7 +313,7 @@ const queenStates = [
 
 function rolledQueen({ roll, one, maybe, window, near }: Dice): Partial<QueenReading> {
   return {
-    state: one(...queenStates),
+    state: one('laying', 'laying', 'laying', ...queenStates),
     eggs: one('seen', 'none seen', 'not looked'),
     lastLaid: maybe(window),
     virginDays: maybe(window),
@@ -338,12 +344,19 @@ function rolledSearch({ roll, one }: Dice): ColonyView['search'] {
 
 function rolledEvents({ roll, near }: Dice): ColonyView['events'] {
   const rolledFallen = roll(2) === 0 ? 'honey' : 'brood';
+  const raised = roll(2) === 0;
   const all: ColonyView['events'] = [
     { day: near(), entry: 'event-hived', event: { kind: 'swarm hived', parent: null } },
     { day: near(), entry: 'event-fed', event: { kind: 'fed', what: 'syrup', amount: null } },
-    { day: near(), entry: 'event-queen', event: { kind: 'queen began', queen: 'queen', how: 'introduced' } },
+    {
+      day: near(),
+      entry: 'event-queen',
+      event: { kind: 'queen began', queen: 'queen', how: raised ? 'raised here' : 'introduced' },
+    },
     { day: near(), entry: 'event-cut', event: { kind: 'cells cut' } },
     { day: near(), entry: 'event-fell', event: { kind: 'comb fell', place: 1 + roll(9), what: rolledFallen, done: 'taken out' } },
+    { day: near(), entry: 'event-split', event: { kind: 'split off', child: 'child', queenSide: 'unknown', combs: [] } },
+    { day: near(), entry: 'event-union', event: { kind: 'took in', from: 'other' } },
     { day: near(), entry: 'event-look', event: { kind: 'look', seen: ['robbing'], flight: 'many', pollenIn: null } },
     { day: near(), entry: 'event-escape', event: { kind: 'bee escape', what: 'set', after: 1 + roll(9) } },
   ];

@@ -18,6 +18,11 @@ import { crossedComb } from './rule-crossed-comb.ts';
 import { honeyBarrier } from './rule-honey-barrier.ts';
 import { robbers } from './rule-robbers.ts';
 import { springLook } from './rule-spring-look.ts';
+import { afterChange } from './rule-after-change.ts';
+import { weakColony } from './rule-weak-colony.ts';
+import { splitReady } from './rule-split-ready.ts';
+import { youngColony } from './rule-young-colony.ts';
+import { markQueen, oldQueen } from './rule-queen-years.ts';
 import { visitDue } from './rule-visit-due.ts';
 import { worthALook } from './rule-worth-a-look.ts';
 
@@ -34,13 +39,19 @@ export const rules: readonly Rule[] = [
   noEggs,
   combFell,
   beeEscape,
+  afterChange,
   newSwarm,
   crossedComb,
   bareBars,
   autumnOrder,
   springLook,
+  weakColony,
+  youngColony,
+  splitReady,
   visitDue,
   worthALook,
   temper,
   poorPattern,
+  oldQueen,
+  markQueen,
 ];

@@ -76,6 +76,7 @@ function testComb(facts: Facts, seenOn: Day, seenCite: Cite): Advice | null {
       ...reasons(facts),
       ...lookedAt(facts),
       saying('eggs.test-why'),
+      saying('eggs.test-donor', { days: figureNumber(book, 'donor-checked-days', 'days') }),
     ],
     chance: missedCells(facts),
     wouldChange: [saying('eggs.change-eggs'), saying('eggs.change-test')],

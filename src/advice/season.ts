@@ -31,6 +31,11 @@ export function inAutumn({ view, book, latitude }: Facts): boolean {
   return between(view.day, latitude, value(book, 'autumn-first-month'), value(book, 'autumn-last-month'));
 }
 
+/** Colonies come out of the cold in this month. */
+export function inSpring({ view, book, latitude }: Facts): boolean {
+  return between(view.day, latitude, value(book, 'spring-first-month'), value(book, 'spring-last-month'));
+}
+
 /** True when a month without visits lies between the two days. */
 export function winterBetween(from: Day, to: Day, latitude: number | null, book: FigureBook): boolean {
   for (let day = from; day < to; day = addDays(day, halfMonth)) if (!isVisitMonth(day, latitude, book)) return true;

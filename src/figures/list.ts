@@ -1,4 +1,5 @@
 /** All figures, in one array: the handbook's order. */
+import { nestAdvisingFigures } from './advising-nest.ts';
 import { advisingFigures } from './advising.ts';
 import { cellsFigures } from './cells.ts';
 import { combFigures } from './comb.ts';
@@ -31,6 +32,7 @@ export const figures = [
   ...warmthFigures,
   ...estimateFigures,
   ...advisingFigures,
+  ...nestAdvisingFigures,
   ...visitingFigures,
   ...engineFigures,
   ...engineLifeFigures,

@@ -39,6 +39,10 @@ const shown: readonly (readonly [rule: string, day: Day, colony: string])[] = [
   ['robbers', '2013-09-17', 'Willow'],
   ['autumn-order', '2013-09-10', 'Alder'],
   ['spring-look', '2014-03-06', 'Alder'],
+  ['old-queen', '2013-05-10', 'Birch'],
+  ['after-change', '2013-05-22', 'Linden back'],
+  ['split-ready', '2013-07-06', 'Willow'],
+  ['mark-queen', '2013-08-02', 'Linden back'],
 ];
 
 const pictures = new Map<Day, Picture>();
@@ -75,8 +79,11 @@ test(`Y9 ${byModel.rule} is advised of ${byModel.colony} on ${byModel.day}, wher
   );
 });
 
-test('Y9 no rule is without a day in the demo', () => {
-  const there = new Set<string>([...shown.map(([rule]) => rule), byModel.rule]);
+/** Rules for which Ferry Road gives no cause in its two seasons; their worked examples and random yards make them speak. */
+const noCause = ['weak-colony', 'young-colony'] as const;
+
+test('Y9 no rule is without a day in the demo, but those for which it gives no cause', () => {
+  const there = new Set<string>([...shown.map(([rule]) => rule), byModel.rule, ...noCause]);
   assert.deepEqual(
     rules.map((rule) => rule.key).filter((key) => !there.has(key)),
     [],

@@ -100,6 +100,8 @@ export const advice = {
   'advice.eggs.search': 'With {opened|one bar|# bars} of {all} opened and bees not brushed off, eggs and cells can be missed.',
   'advice.eggs.search-brushed': 'With {opened|one bar|# bars} of {all} opened and bees brushed off.',
   'advice.eggs.missed': '{n|one queen cell|@ queen cells} there and none of them seen on {day}',
+  'advice.eggs.test-donor':
+    'Take it from a colony whose brood was looked through and found sound within {days|one day|# days}; brush its bees off.',
   'advice.eggs.test-why':
     'I do not know whether there is a queen. The cheapest cure is a comb of eggs: queen cells on it mean that there is none.',
   'advice.eggs.dont-replace': 'A colony without eggs may have a young queen, and two queens end badly.',
