@@ -4,6 +4,7 @@ import { colonyTexts } from './screens-colony.ts';
 import { entryTexts } from './screens-entries.ts';
 import { foreseenTexts } from './screens-foreseen.ts';
 import { frameTexts } from './screens-frame.ts';
+import { paperTexts } from './screens-paper.ts';
 import { recordTexts } from './screens-record.ts';
 import { settingsTexts } from './screens-settings.ts';
 
@@ -11,6 +12,7 @@ export const screens = {
   ...frameTexts,
   ...colonyTexts,
   ...foreseenTexts,
+  ...paperTexts,
   ...recordTexts,
   ...booksTexts,
   ...entryTexts,

@@ -24,6 +24,7 @@ const SumsScreen = lazy(() => import('../sums/sums-screen.tsx').then((file) => (
 const HandbookScreen = lazy(() => import('../handbook/handbook-screen.tsx').then((file) => ({ default: file.HandbookScreen })));
 const JournalScreen = lazy(() => import('../journal/journal-screen.tsx').then((file) => ({ default: file.JournalScreen })));
 const RecordScreen = lazy(() => import('../record/record-screen.tsx').then((file) => ({ default: file.RecordScreen })));
+const PaperScreen = lazy(() => import('../paper/paper-screen.tsx').then((file) => ({ default: file.PaperScreen })));
 const SettingsScreen = lazy(() => import('../settings/settings-screen.tsx').then((file) => ({ default: file.SettingsScreen })));
 
 export function App() {
@@ -105,6 +106,9 @@ function Framed() {
                     <Waiting />
                   </Route>
                 ) : null}
+                <Route path="/paper">
+                  <PaperScreen />
+                </Route>
                 <Route path="/record">
                   <RecordScreen />
                 </Route>

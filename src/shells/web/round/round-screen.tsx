@@ -73,6 +73,11 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
           <Link href="/record">{t('record.year-link')}</Link>
         </p>
       )}
+      {placed.length === 0 ? null : (
+        <p>
+          <Link href="/paper">{t('paper.link')}</Link>
+        </p>
+      )}
       <Suspense>
         {hiving || asked ? (
           <SwarmSheet

@@ -2,6 +2,7 @@
  * Settings: how this device shows things, who holds it, whom to call, where the yard is, how the hives are measured,
  * how safe the data is.
  */
+import { Link } from 'wouter';
 import { themes } from '../model/preferences.ts';
 import { Choices } from '../frame/fields.tsx';
 import { usePreferences, useText } from '../frame/manner.tsx';
@@ -45,6 +46,9 @@ export function SettingsScreen() {
       <WhichBook />
       <ObserverList />
       <ContactList />
+      <p>
+        <Link href="/paper">{t('paper.link')}</Link>
+      </p>
       <YardPlace />
       <HiveList />
       <KeepingPart />
