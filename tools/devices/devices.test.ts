@@ -14,7 +14,7 @@ async function runs(seeds: number, options: () => RunOptions = () => ({})): Prom
 
 const foundIn = (done: readonly DevicesRun[]): readonly string[] => done.flatMap(({ found }) => found);
 
-test('J68 whatever is lost, doubled, late or set back, no device loses an entry or thinks one safe that is not, and all end alike', async () => {
+test('J68 whatever is lost, doubled, late or set back, no device loses an entry or thinks it safe when it is not', async () => {
   const done = await runs(40);
   assert.deepEqual(foundIn(done), []);
   const sum = (of: (run: DevicesRun) => number): number => done.reduce((all, run) => all + of(run), 0);

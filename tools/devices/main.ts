@@ -1,4 +1,4 @@
-/** `npm run devices -- [--seeds N] [--from S] [--browser]`: one yard on several devices, for N seeds from S on; ends with 1 when anything was found. */
+/** `npm run devices -- [--seeds N] [--from S] [--browser]`: one yard on several devices, N seeds from S on; 1 when anything was found. */
 import { parseArgs } from 'node:util';
 import { runDevices } from './run-devices.ts';
 

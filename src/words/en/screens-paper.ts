@@ -39,7 +39,7 @@ export const paperTexts = {
   'pencil.queen': 'Queen',
   'pencil.note': 'Signs, notes',
   'pencil.letters':
-    'Eggs and queen: s seen, n looked for and not seen, leave free if not looked. Youngest: e egg, y young larva, l larva, c sealed. Cells: open + sealed.',
+    'Eggs, queen: s seen, n looked for and none seen, free: not looked. Youngest: e egg, y young larva, l larva, c sealed. Cells: open + sealed.',
   'pencil.follower': 'Board after place',
   'pencil.bees': 'Bars with bees',
   'pencil.temper': 'Temper',
