@@ -8,6 +8,7 @@ import { demoDay, pictureOf, readJournal } from '../../src/apiary.ts';
 import { hiveMeasures, outlineOf } from '../../src/hive/hive-measures.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import { printedBook } from '../../src/figures/book.ts';
+import { journalOf } from './journal-of.ts';
 import { type Opened, openFestoon } from './open.ts';
 import { pdfLines, pdfPages } from './pdf-lines.ts';
 
@@ -64,6 +65,50 @@ test('R41 a visit sheet has a row a bar, and its lengths are true on paper: 100 
   const scale = Number(/1 : (\d+)/.exec(await page.locator('.pencil-faces h2').innerText())?.[1]);
   assert.ok(attachmentMm / scale <= 180 && attachmentMm / (scale - 1) > 170, `1 : ${scale}`);
   assert.ok(nearest(attachmentMm / scale) < 0.3, `the bar of the face missed by ${nearest(attachmentMm / scale)} mm`);
+  await page.close();
+});
+
+test('R46 a filled sheet is typed in by keys alone, is kept over a reload, says what it does not understand, and becomes a visit', async () => {
+  const page = await onPaper();
+  const open = async (): Promise<void> => {
+    await page.getByText('Visit sheet, Willow', { exact: true }).click();
+    await page.getByText('Type in a filled sheet of Willow').click();
+  };
+  await open();
+  const field = (place: number, name: string) => page.getByLabel(`Place ${place}: ${name}`, { exact: true });
+  await field(2, 'Brood, of eight').focus();
+  for (const value of ['5', '2', 's', 'e']) {
+    await page.keyboard.type(value);
+    await page.keyboard.press('Tab');
+  }
+  await field(3, 'Food, of eight').fill('9');
+  await page.waitForTimeout(300);
+  await page.reload();
+  await page.locator('.cover-sheet').waitFor();
+  await open();
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('.typed-rows input')].some((one) => (one as HTMLInputElement).value === '9'),
+  );
+  assert.equal(await field(2, 'Youngest').inputValue(), 'e');
+  await page.getByRole('button', { name: 'Write it into the journal' }).click();
+  await page.getByText(/place 3, food/).waitFor();
+  const written = async () =>
+    (await journalOf(page)).filter(({ body }) => JSON.stringify(body).includes('typed in from a sheet'));
+  assert.equal((await written()).length, 0, 'nothing is written while a field is not understood');
+  await field(3, 'Food, of eight').fill('8');
+  await page.getByRole('button', { name: 'Write it into the journal' }).click();
+  await page.getByText('Written into the journal.').waitFor();
+  const [visit] = await written();
+  const id = (visit?.body as { visit: string }).visit;
+  const readings = (await journalOf(page)).filter(
+    ({ kind, body }) => kind === 'reading' && (body as { visit: string }).visit === id,
+  );
+  assert.deepEqual(readings.map(({ body }) => (body as { place: number }).place).sort(), [2, 3]);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  assert.deepEqual(
+    violations.map(({ id: rule, nodes }) => `${rule}: ${nodes[0]?.html ?? ''}`),
+    [],
+  );
   await page.close();
 });
 

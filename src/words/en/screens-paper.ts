@@ -38,8 +38,8 @@ export const paperTexts = {
   'pencil.cells': 'Cells',
   'pencil.queen': 'Queen',
   'pencil.note': 'Signs, notes',
-  'pencil.letters':
-    'Eggs, queen: s seen, n looked for and none seen, free: not looked. Youngest: e egg, y young larva, l larva, c sealed. Cells: open + sealed.',
+  'pencil.letters': 'Eggs, queen: s seen, n looked for and none seen, free: not looked. Cells: open + sealed.',
+  'pencil.letters-youngest': 'Youngest: e egg, y young larva, l larva, c sealed.',
   'pencil.follower': 'Board after place',
   'pencil.bees': 'Bars with bees',
   'pencil.temper': 'Temper',
@@ -47,4 +47,12 @@ export const paperTexts = {
   'pencil.face-first': 'The face toward the first place, of the comb at place',
   'pencil.face-last': 'The face away from it, of the comb at place',
   'pencil.ruler': 'This line is 100 mm long when the page was printed at its own size. A tick on a bar is a centimetre of comb.',
+  'typed.open': 'Type in a filled sheet of {name}',
+  'typed.title': '{name}: what stands on the sheet',
+  'typed.about': 'A row left free was not opened. What is typed is kept until it is written down.',
+  'typed.field': 'Place {place}: {field}',
+  'typed.keep': 'Write it into the journal',
+  'typed.done': 'Written into the journal.',
+  'typed.to-colony': 'What it means for {name}',
+  'typed.sentence': '{name}: typed in from a sheet of paper.',
 } as const;

@@ -5,7 +5,8 @@ import { useText } from '../frame/manner.tsx';
 import { Screen } from '../frame/screen.tsx';
 import { useYard } from '../model/use-yard.tsx';
 import { CoverSheet } from './cover-sheet.tsx';
-import { PencilSheet } from './pencil-sheet.tsx';
+import { PencilSheet, sheetPlaces } from './pencil-sheet.tsx';
+import { TypeIn } from './type-in.tsx';
 import './paper.css';
 
 const coverKey = 'cover';
@@ -34,7 +35,17 @@ export function PaperScreen() {
         </button>
         <p className="soft">{t('paper.size')}</p>
       </div>
-      {view === null ? <CoverSheet picture={picture} /> : <PencilSheet key={view.colony} view={view} />}
+      {view === null ? (
+        <CoverSheet picture={picture} />
+      ) : (
+        <div key={view.colony}>
+          <details className="type-in-part">
+            <summary>{t('typed.open', { name: view.name })}</summary>
+            <TypeIn view={view} places={sheetPlaces(view)} />
+          </details>
+          <PencilSheet view={view} />
+        </div>
+      )}
     </Screen>
   );
 }

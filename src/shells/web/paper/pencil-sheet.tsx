@@ -10,13 +10,17 @@ const heads = ['place', 'mark', 'brood', 'food', 'eggs', 'youngest', 'cells', 'q
 /** Bars beyond the follower board that may be given at the visit. */
 const spare = 2;
 
+/** Bars of the bay, and a few beyond the follower board. */
+export function sheetPlaces({ bay, hiveBars }: ColonyView): readonly number[] {
+  return Array.from({ length: Math.min(hiveBars, bay.to + spare) - bay.from + 1 }, (_, i) => bay.from + i);
+}
+
 export function PencilSheet({ view }: { readonly view: ColonyView }) {
   const { t } = useText();
   const { troughOf } = useDrawings();
   const trough = troughOf(view.hive);
   const scale = faceScale(trough);
-  const { from, to } = view.bay;
-  const places = Array.from({ length: Math.min(view.hiveBars, to + spare) - from + 1 }, (_, i) => from + i);
+  const places = sheetPlaces(view);
   const marks = new Map(view.bars.map(({ place, mark }) => [place, mark]));
   const names = { ...trough, size: 'A4', language: 'en', entrance: view.entrance, prefix: 'pencil' } as const;
   return (
@@ -61,7 +65,9 @@ export function PencilSheet({ view }: { readonly view: ColonyView }) {
             ))}
           </tbody>
         </table>
-        <p>{t('pencil.letters')}</p>
+        <p>
+          {t('pencil.letters')} {t('pencil.letters-youngest')}
+        </p>
         <p className="pencil-head">
           {(['follower', 'bees', 'temper'] as const).map((what) => (
             <span key={what}>
