@@ -1,12 +1,14 @@
 /** A figure of the keeper's own on top of the printed one: value, the ends between which it lies, and the reason. */
 import { useState } from 'react';
 import type { Figure } from '../../../apiary/handbook.ts';
+import type { OwnFigure } from '../../../apiary/override-effect.ts';
 import { numberOf, TextField } from '../frame/fields.tsx';
 import { useText } from '../frame/manner.tsx';
 import { Sheet } from '../frame/sheet.tsx';
 import { WriteForm } from '../round/write-forms.tsx';
 import { useYard } from '../model/use-yard.tsx';
 import { unitText } from './figure-line.tsx';
+import { OverrideEffect } from './override-effect-part.tsx';
 
 export function OverrideSheet({ figure, onClose }: { readonly figure: Figure; readonly onClose: () => void }) {
   const { t } = useText();
@@ -16,6 +18,7 @@ export function OverrideSheet({ figure, onClose }: { readonly figure: Figure; re
   const [low, setLow] = useState(String((own ?? figure).low));
   const [high, setHigh] = useState(String((own ?? figure).high));
   const [why, setWhy] = useState('');
+  const typed = ownOf(figure, value, low, high);
   return (
     <Sheet title={figure.title} onClose={onClose}>
       <p className="soft">
@@ -30,16 +33,8 @@ export function OverrideSheet({ figure, onClose }: { readonly figure: Figure; re
         onDone={onClose}
         fault="figure.override-fault"
         notes={() => {
-          const [likely, least, most] = [numberOf(value), numberOf(low), numberOf(high)];
-          if (likely === null || least === null || most === null || least > likely || likely > most || why.trim() === '')
-            return null;
-          return [
-            {
-              kind: 'figure-override',
-              at: today,
-              body: { figure: figure.key, value: likely, low: least, high: most, why: why.trim() },
-            },
-          ];
+          if (typed === null || why.trim() === '') return null;
+          return [{ kind: 'figure-override', at: today, body: { ...typed, why: why.trim() } }];
         }}
       >
         <TextField
@@ -64,7 +59,15 @@ export function OverrideSheet({ figure, onClose }: { readonly figure: Figure; re
           unit={unitText(figure.unit)}
         />
         <TextField label={t('figure.override-why')} hint={t('figure.override-why-hint')} value={why} onChange={setWhy} />
+        <OverrideEffect own={typed} />
       </WriteForm>
     </Sheet>
   );
+}
+
+/** What is typed, where it is a value between its ends; null while it is not. */
+function ownOf(figure: Figure, value: string, low: string, high: string): OwnFigure | null {
+  const [likely, least, most] = [numberOf(value), numberOf(low), numberOf(high)];
+  if (likely === null || least === null || most === null || least > likely || likely > most) return null;
+  return { figure: figure.key, value: likely, low: least, high: most };
 }

@@ -3,6 +3,7 @@
  * for it; and the model of each colony in a second one, so that no picture waits for the model.
  */
 import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/foresee.ts';
+import type { ColonyEffect, OwnFigure } from '../../../apiary/override-effect.ts';
 import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
@@ -51,6 +52,11 @@ export function pointOf(colony: Id, day: Day): Promise<HistoryPoint | null> {
 /** A colony as it is believed to be on any day, by the entries of the last picture; null before it began. */
 export function viewOn(colony: Id, day: Day): Promise<ColonyView | null> {
   return front.ask<ColonyView | null>({ ask: 'view', colony, day });
+}
+
+/** What a figure of the keeper's own would change, by the entries of the last picture. */
+export function effectOf(own: OwnFigure, day: Day): Promise<readonly ColonyEffect[]> {
+  return front.ask<readonly ColonyEffect[]>({ ask: 'effect', own, day });
 }
 
 /** Advice and forecast of a colony by the entries of the last picture, as bodies of entries. */

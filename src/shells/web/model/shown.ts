@@ -1,6 +1,7 @@
 /** What the worker and the screens say to each other: plain data, safe to store and to send. */
 import type { Picture } from '../../../apiary.ts';
 import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/foresee.ts';
+import type { ColonyEffect, OwnFigure } from '../../../apiary/override-effect.ts';
 import type { MinutesDay, OpeningHours } from '../../../apiary/round-day.ts';
 import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
@@ -110,6 +111,8 @@ export type EngineQuestion =
   | { readonly number: number; readonly ask: 'film'; readonly colony: Id }
   /** How often forecasts were right, by the entries of the last picture; null stands for all colonies, or all years. */
   | { readonly number: number; readonly ask: 'record'; readonly colony: Id | null; readonly year: number | null }
+  /** What a figure of the keeper's own would change, by the entries of the last picture; nothing is kept. */
+  | { readonly number: number; readonly ask: 'effect'; readonly day: Day; readonly own: OwnFigure }
   /** Reads a file of entries; nothing is kept. */
   | { readonly number: number; readonly ask: 'read'; readonly text: string };
 
@@ -127,7 +130,16 @@ export interface ReadFile {
 }
 
 export type EngineValue =
-  Shown | ColonyView | readonly FilmFrame[] | HistoryPoint | ForecastRecord | ReadFile | Issued | ForeseenColony | null;
+  | Shown
+  | ColonyView
+  | readonly FilmFrame[]
+  | readonly ColonyEffect[]
+  | HistoryPoint
+  | ForecastRecord
+  | ReadFile
+  | Issued
+  | ForeseenColony
+  | null;
 
 export type EngineAnswer =
   | { readonly number: number; readonly ok: true; readonly answer: EngineValue }

@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 import { type Apiary, pictureOf, readJournal } from '../../../apiary.ts';
 import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/foresee.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
+import type { ColonyEffect, OwnFigure } from '../../../apiary/override-effect.ts';
 import { viewOf } from '../../../apiary/views.ts';
 import { dayOf, type Entry, type Id } from '../../../journal/entry.ts';
 import type { Day } from '../../../numbers/day.ts';
@@ -49,6 +50,7 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
   if (question.ask === 'foresee') return foresee(question.colony, question.day, question.kept);
   if (question.ask === 'point') return point(question.colony, question.day);
   if (question.ask === 'view') return viewOn(question.colony, question.day);
+  if (question.ask === 'effect') return effect(question.own, question.day);
   if (question.ask === 'record') return record(question.colony, question.year);
   if (question.afresh) {
     entries = [];
@@ -109,6 +111,12 @@ async function foresee(colony: Id, day: Day, kept: KeptColony | null): Promise<F
 function viewOn(colony: Id, day: Day): ColonyView | null {
   const then = readJournal(entries, day);
   return then.state.colonies.has(colony) ? { ...viewOf(then.state, colony, day, then.book), film: [] } : null;
+}
+
+/** No picture needs what comes with it. */
+async function effect(own: OwnFigure, day: Day): Promise<readonly ColonyEffect[]> {
+  const { overrideEffect } = await import('../../../apiary/override-effect.ts');
+  return overrideEffect(apiaryOn(day), day, own);
 }
 
 /** What was believed of a colony at the end of one of its days, by all that is known now. */
