@@ -1,2 +1,3 @@
-/** Views of single colonies for the shells that need more than a Picture: history by day, and what a bar should look like. */
+/** Views of single colonies for the shells that need more than a Picture: history by day, what a bar should look like, how readers differ. */
 export { viewOf } from '../colony/view-of.ts';
+export { type ReaderBias, readerBiases } from '../colony/reader-pairs.ts';

@@ -4,7 +4,7 @@
  */
 import type { Id } from '../journal/entry.ts';
 import type { Day } from '../numbers/day.ts';
-import type { Reading } from './reading.ts';
+import type { CellCounts, FaceReading, Reading } from './reading.ts';
 import type { ColonyState, ReadingRow, Reign, Visit } from './state.ts';
 
 /** Visits up to and on the day, oldest first; of one day in the order of the fold. */
@@ -28,8 +28,9 @@ export function isLearner(state: ColonyState, by: Id): boolean {
 }
 
 /**
- * One reading a comb: the last of several, or, when two people read one face each, both faces
- * together, with whatever either of them saw. The entry is the later one's.
+ * One reading a comb: the last of several of one person; when two people read one face each, both faces
+ * together; when two people read the whole comb, the mean of both. Whatever either of them saw was seen.
+ * The entry is the later one's.
  */
 export function rowsByComb(rows: readonly ReadingRow[]): Map<Id, ReadingRow> {
   const found = new Map<Id, ReadingRow>();
@@ -44,8 +45,35 @@ function joined(first: ReadingRow, second: ReadingRow): ReadingRow {
   const [a] = first.body.faces;
   const [b] = second.body.faces;
   const single = first.body.faces.length === 1 && second.body.faces.length === 1;
-  if (!single || a === undefined || b === undefined || a.face === 'both' || b.face === 'both' || a.face === b.face) return second;
+  if (!single || a === undefined || b === undefined) return second;
+  if (a.face === b.face && first.by !== second.by) return { ...second, body: twoReaders(first.body, second.body, a, b) };
+  if (a.face === 'both' || b.face === 'both' || a.face === b.face) return second;
   return { ...second, body: bothFaces(first.body, second.body) };
+}
+
+/** Two people read the same: they err apart, so that the mean is nearer; of cells the one who found more missed fewer. */
+function twoReaders(a: Reading, b: Reading, one: FaceReading, other: FaceReading): Reading {
+  const mean = (x: number | null | undefined, y: number | null | undefined): number | null =>
+    typeof x === 'number' && typeof y === 'number' ? (x + y) / 2 : (x ?? y ?? null);
+  const face: FaceReading = {
+    face: one.face,
+    brood8: mean(one.brood8, other.brood8),
+    food8: mean(one.food8, other.food8),
+    drone8: mean(one.drone8, other.drone8),
+    sealedFood8: mean(one.sealedFood8, other.sealedFood8),
+    bees8: mean(one.bees8, other.bees8),
+  };
+  const cells = a.cells === null || b.cells === null ? (a.cells ?? b.cells) : moreCells(a.cells, b.cells);
+  return { ...bothFaces(a, b), faces: [face], cells };
+}
+
+function moreCells(a: CellCounts, b: CellCounts): CellCounts {
+  return {
+    open: Math.max(a.open, b.open),
+    sealed: Math.max(a.sealed, b.sealed),
+    torn: Math.max(a.torn, b.torn),
+    emerged: Math.max(a.emerged, b.emerged),
+  };
 }
 
 const youngestFirst = ['egg', 'young larva', 'larva', 'sealed', 'none', null] as const;

@@ -30,6 +30,14 @@ export const settingsTexts = {
     'The journal never forgets: for a learner take a word that only you can place. Their readings are marked, never mixed in unasked.',
   'settings.contacts': 'Whom to call',
   'settings.add-contact': 'Add or change a contact',
+  'settings.readers': 'How readers differ',
+  'settings.bias-brood':
+    'Brood, {reader} against {against}: {likely} eighths ({low} to {high}), {n|one comb|# combs} read by both.',
+  'settings.bias-food':
+    'Food, {reader} against {against}: {likely} eighths ({low} to {high}), {n|one comb|# combs} read by both.',
+  'settings.bias-few-brood': 'Brood, {reader} against {against}: {n|one comb was|# combs were} read by both, too few to tell.',
+  'settings.bias-few-food': 'Food, {reader} against {against}: {n|one comb was|# combs were} read by both, too few to tell.',
+  'settings.bias-line': 'By combs that both read on the same day. Nobody’s reading is changed by it.',
   'settings.contact-role': 'For what',
   'settings.phone': 'Telephone',
   'settings.contact-fault': 'A name and a number are needed.',

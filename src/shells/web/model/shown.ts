@@ -5,6 +5,7 @@ import type { ColonyEffect, OwnFigure } from '../../../apiary/override-effect.ts
 import type { MinutesDay, OpeningHours } from '../../../apiary/round-day.ts';
 import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
+import type { ReaderBias } from '../../../colony/reader-pairs.ts';
 import type { Contact, Observer } from '../../../colony/state.ts';
 import type { Ink } from '../../../hive/contents.ts';
 import type { Hive, Measurement } from '../../../hive/state.ts';
@@ -18,6 +19,8 @@ import type { Trough } from '../../../sheets/taper.ts';
 /** What the journal says beside the Picture: people, boxes, own figures. */
 export interface Aside {
   readonly observers: readonly Observer[];
+  /** How readers differ where they read the same comb on the same day. */
+  readonly biases?: readonly ReaderBias[];
   readonly contacts: readonly Contact[];
   readonly hives: readonly Hive[];
   /** Inside measures of each hive in mm, by id: what the drawings need. */

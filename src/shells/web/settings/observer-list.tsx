@@ -28,6 +28,7 @@ export function ObserverList() {
           }))}
         />
       )}
+      <ReaderBiases />
       <details>
         <summary>{t('settings.add-observer')}</summary>
         <WriteForm
@@ -49,4 +50,35 @@ export function ObserverList() {
       </details>
     </section>
   );
+}
+
+/** How readers differ, where two read the same comb on the same day. */
+function ReaderBiases() {
+  const { t } = useText();
+  const { biases = [], names } = useYard().aside;
+  if (biases.length === 0) return null;
+  return (
+    <>
+      <h3>{t('settings.readers')}</h3>
+      <ul className="plain-list">
+        {biases.map(({ reader, against, content, pairs, bias }) => {
+          const who = { reader: names[reader] ?? '', against: names[against] ?? '', n: pairs };
+          return (
+            <li key={`${reader} ${content}`}>
+              {bias === null
+                ? t(`settings.bias-few-${content}`, who)
+                : t(`settings.bias-${content}`, { ...who, ...eighthsOf(bias) })}
+            </li>
+          );
+        })}
+      </ul>
+      <p className="soft small">{t('settings.bias-line')}</p>
+    </>
+  );
+}
+
+/** Signed, so that more and less are told apart. */
+function eighthsOf(bias: { readonly low: number; readonly likely: number; readonly high: number }) {
+  const signed = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(1)}`;
+  return { likely: signed(bias.likely), low: signed(bias.low), high: signed(bias.high) };
 }

@@ -2,6 +2,7 @@
 import type { Apiary, Picture } from '../../../apiary.ts';
 import { value } from '../../../apiary/handbook.ts';
 import { allKinds } from '../../../apiary/kinds.ts';
+import { readerBiases } from '../../../apiary/views.ts';
 import { correctEntries } from '../../../journal/correct.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import { kindMap } from '../../../journal/read-entry.ts';
@@ -15,6 +16,7 @@ export function asideOf(apiary: Apiary, entries: readonly Entry[], picture: Pict
   const { state } = apiary;
   return {
     observers: [...state.observers.values()],
+    biases: readerBiases(state, apiary.book),
     contacts: [...state.contacts.values()],
     hives: [...state.hives.values()],
     troughs: troughsOf(apiary),
