@@ -1,47 +1,66 @@
-/** Entries that two people corrected without knowing of each other: both are shown, and the keeper says which holds. */
-import { useState } from 'react';
-import type { Entry } from '../../../journal/entry.ts';
+/**
+ * Entries that two people corrected without knowing of each other. What each would leave stands side by side, only
+ * where they differ; one tap keeps one, and the choice can be undone.
+ */
+import { useEffect, useRef, useState } from 'react';
+import type { Entry, Id } from '../../../journal/entry.ts';
 import { keepOne } from '../../../journal/keep-one.ts';
 import { issueText } from '../../../words/issue-text.ts';
 import { useText } from '../frame/manner.tsx';
 import { useYard } from '../model/use-yard.tsx';
-import { entrySentence } from './entry-sentence.ts';
+import { notedText } from './entry-row.tsx';
+import { RivalCards } from './rival-cards.tsx';
+import { settles } from './rivals.ts';
+
+interface Choice {
+  /** What was written to keep it. */
+  readonly entry: Entry;
+  readonly head: Entry;
+}
 
 export function ConflictList() {
   const { t, manner } = useText();
   const { aside, entries, append } = useYard();
   const [faults, setFaults] = useState<readonly string[]>([]);
+  const [choices, setChoices] = useState<readonly Choice[]>([]);
+  const busy = useRef(false);
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
+  const open = aside.conflicts.filter(
+    ({ target, amendments }) => !choices.some(({ entry }) => entry.corrects === target && settles(entry, amendments)),
+  );
 
-  async function settle(target: Entry, chosen: Entry): Promise<void> {
-    const stored = await append([keepOne(entries, target, chosen, t('journal.settled'))]);
-    setFaults(stored.ok ? [] : stored.issues.map((issue) => issueText(issue, manner)));
+  async function write(note: Parameters<typeof append>[0][number], then: (entry: Entry) => readonly Choice[]): Promise<void> {
+    // A second tap before the first is on disk is the same tap.
+    if (busy.current) return;
+    busy.current = true;
+    try {
+      const stored = await append([note]);
+      setFaults(stored.ok ? [] : stored.issues.map((issue) => issueText(issue, manner)));
+      if (stored.ok) setChoices(stored.value.flatMap(then));
+    } finally {
+      busy.current = false;
+    }
   }
 
+  const keep = (target: Entry, head: Entry): Promise<void> =>
+    write(keepOne(entries, target, head, t('journal.settled')), (entry) => [...choices, { entry, head }]);
+  const undo = ({ entry }: Choice): Promise<void> =>
+    write({ kind: 'void', corrects: entry.id, body: { why: t('journal.unkept'), knew: knewOf(entries, entry.id) } }, () =>
+      choices.filter((one) => one.entry !== entry),
+    );
+
+  const last = choices.at(-1);
+  if (open.length === 0 && last === undefined && faults.length === 0) return null;
   return (
-    <section className="slip">
-      <h2>{t('journal.conflicts', { count: aside.conflicts.length })}</h2>
-      {aside.conflicts.map(({ target, amendments: ids }) => {
+    <section className="slip rivals">
+      {open.length === 0 ? null : <h2>{t('journal.conflicts', { count: open.length })}</h2>}
+      {open.map(({ target, amendments }) => {
         const entry = byId.get(target);
         if (entry === undefined) return null;
-        const heads = ids.flatMap((one) => byId.get(one) ?? []);
-        return (
-          <div key={target}>
-            <p>{entrySentence(entry, aside.names, manner)}</p>
-            <ul>
-              {heads.map((head, n) => (
-                <li key={head.id}>
-                  {aside.names[head.by] ?? t('entry.unnamed')}: {entrySentence(head, aside.names, manner)} {changeText(head)}
-                  {n === heads.length - 1 ? ` ${t('journal.in-use')}` : ''}{' '}
-                  <button type="button" onClick={() => void settle(entry, head)}>
-                    {t('journal.keep-this')}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </div>
-        );
+        const heads = amendments.flatMap((one) => byId.get(one) ?? []);
+        return <RivalCards key={target} target={entry} heads={heads} onKeep={(head) => void keep(entry, head)} />;
       })}
+      {last === undefined ? null : <KeptLine key={last.entry.id} choice={last} onUndo={() => void undo(last)} />}
       {faults.map((fault) => (
         <p key={fault} className="fault" role="alert">
           {fault}
@@ -51,8 +70,27 @@ export function ConflictList() {
   );
 }
 
-/** What a correction changes, as it was written: two of them can then be told apart. */
-function changeText(entry: Entry): string {
-  const { why: _why, knew: _knew, ...change } = entry.body as Record<string, unknown>;
-  return JSON.stringify(change);
+/** Takes the focus, since the button that was tapped is gone. */
+function KeptLine({ choice, onUndo }: { readonly choice: Choice; readonly onUndo: () => void }) {
+  const { t, manner } = useText();
+  const { aside } = useYard();
+  const line = useRef<HTMLParagraphElement>(null);
+  useEffect(() => line.current?.focus(), []);
+  const name = aside.names[choice.head.by] ?? t('entry.unnamed');
+  return (
+    <>
+      <p ref={line} tabIndex={-1} role="status">
+        {t('journal.kept', { name, noted: notedText(choice.head, manner) })}
+      </p>
+      <div className="acts">
+        <button type="button" onClick={onUndo}>
+          {t('journal.unkeep')}
+        </button>
+      </div>
+    </>
+  );
+}
+
+function knewOf(entries: readonly Entry[], target: Id): readonly Id[] {
+  return entries.filter(({ corrects }) => corrects === target).map(({ id }) => id);
 }

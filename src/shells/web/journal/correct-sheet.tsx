@@ -11,8 +11,8 @@ import { Sheet } from '../frame/sheet.tsx';
 import { readEntries } from '../model/engine.ts';
 import { useYard } from '../model/use-yard.tsx';
 import { WriteForm } from '../round/write-forms.tsx';
-import { plainName } from '../sums/answer-table.tsx';
 import { entrySentence } from './entry-sentence.ts';
+import { leafName } from './leaf-name.ts';
 import { leavesOf, withLeaves } from './leaves.ts';
 
 interface AmendProps {
@@ -63,10 +63,7 @@ export function CorrectSheet({ entry, knew, onClose }: AmendProps) {
         {leaves.map(({ path, text }) => (
           <TextField
             key={path}
-            label={path
-              .split('.')
-              .map((part) => (/^\d+$/.test(part) ? String(Number(part) + 1) : plainName(part)))
-              .join(', ')}
+            label={leafName(path)}
             value={typed[path] ?? text}
             onChange={(value) => setTyped({ ...typed, [path]: value })}
           />

@@ -56,6 +56,7 @@ export function EntryRow({ entry, amendments, onCorrect, onVoid }: EntryRowProps
   );
 }
 
-function notedText(entry: Entry, manner: Parameters<typeof formatDay>[1]): string {
+/** When an entry was written down, in UTC. */
+export function notedText(entry: Entry, manner: Parameters<typeof formatDay>[1]): string {
   return `${formatDay(dayOf(entry.noted), manner)} ${entry.noted.slice(11, 16)} UTC`;
 }

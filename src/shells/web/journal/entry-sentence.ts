@@ -159,7 +159,7 @@ const tellers: Readonly<Record<string, Teller>> = {
 };
 
 /** A term of the catalogue, or the value itself where the catalogue has none. */
-function word(key: string, otherwise: string, manner: Manner): string {
+export function word(key: string, otherwise: string, manner: Manner): string {
   if (isDay(otherwise)) return formatDay(otherwise, manner);
   try {
     return text(key as TextKey, {}, manner);

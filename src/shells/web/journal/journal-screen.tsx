@@ -42,7 +42,7 @@ export function JournalScreen() {
   return (
     <Screen title={t('frame.journal')} aside={t('journal.count', { count: entries.length })}>
       <ExportImport />
-      {aside.conflicts.length === 0 ? null : <ConflictList />}
+      <ConflictList />
       {aside.notUnderstood.length === 0 ? null : (
         <p className="slip">{t('journal.not-understood', { count: aside.notUnderstood.length })}</p>
       )}

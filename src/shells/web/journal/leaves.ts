@@ -9,12 +9,16 @@ export interface Leaf {
 /** An id cannot be typed, and what an entry points to is not corrected by hand. */
 const id = /^[0-9a-f]{8}-[0-9a-f]{4}-/;
 
-export function leavesOf(value: unknown, path = ''): readonly Leaf[] {
+export function leavesOf(value: unknown): readonly Leaf[] {
+  return allLeavesOf(value).filter(({ text }) => !id.test(text));
+}
+
+/** With the ids. */
+export function allLeavesOf(value: unknown, path = ''): readonly Leaf[] {
   if (typeof value === 'object' && value !== null) {
-    return Object.entries(value).flatMap(([key, inner]) => leavesOf(inner, path === '' ? key : `${path}.${key}`));
+    return Object.entries(value).flatMap(([key, inner]) => allLeavesOf(inner, path === '' ? key : `${path}.${key}`));
   }
-  if (path === '' || (typeof value === 'string' && id.test(value))) return [];
-  return [{ path, text: value === null || value === undefined ? '' : String(value) }];
+  return path === '' ? [] : [{ path, text: value === null || value === undefined ? '' : String(value) }];
 }
 
 /** A copy with what was typed: an empty text is null, a number stays a number, yes and no stay what they are. */
