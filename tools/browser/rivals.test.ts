@@ -113,6 +113,22 @@ test('J70 rival corrections stand side by side, with who, why and what each woul
     assert.match(await page.locator('.entries').innerText(), /11 September 2013/);
   }));
 
+test('J72 the round says that corrections wait to be decided, and leads to them', () =>
+  onRivals({}, async (page) => {
+    await page.locator('nav a[href="/"]').click();
+    const line = page.getByRole('link', { name: 'Two people corrected the same 2 entries: decide in the journal which holds' });
+    await line.click();
+    await page.locator('.rival').nth(3).waitFor();
+    for (const left of [2, 0]) {
+      await page.locator('.rival button').first().click();
+      await page.waitForFunction((count) => document.querySelectorAll('.rival').length === count, left);
+    }
+    await page.locator('nav a[href="/"]').click();
+    await page.locator('.stop').first().waitFor();
+    await line.waitFor({ state: 'detached' });
+    assert.equal(await page.getByRole('link', { name: /^Two people corrected/ }).count(), 0);
+  }));
+
 for (const size of [
   { theme: 'paper', width: 390, height: 844 },
   { theme: 'sun', width: 390, height: 844 },

@@ -99,6 +99,7 @@ export const booksTexts = {
   'journal.conflicts': '{count|One entry was|# entries were} corrected by two people who did not know of each other',
   'journal.in-use': 'In use until you decide.',
   'journal.keep-this': 'Keep this one',
+  'journal.conflicts-link': 'Two people corrected the same {count|entry|# entries}: decide in the journal which holds',
   'journal.first-written': 'First written, for {at}: {sentence}',
   'journal.rival-by': '{name}, {noted}',
   'journal.rival-as-first': 'as first written',

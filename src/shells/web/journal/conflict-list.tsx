@@ -10,7 +10,7 @@ import { useText } from '../frame/manner.tsx';
 import { useYard } from '../model/use-yard.tsx';
 import { notedText } from './entry-row.tsx';
 import { RivalCards } from './rival-cards.tsx';
-import { settles } from './rivals.ts';
+import { isSettled } from './rivals.ts';
 
 interface Choice {
   /** What was written to keep it. */
@@ -18,27 +18,26 @@ interface Choice {
   readonly head: Entry;
 }
 
+/** The cards move up under the finger: a second tap in so short a time is none. Our choice. */
+const pauseMs = 600;
+
 export function ConflictList() {
   const { t, manner } = useText();
   const { aside, entries, append } = useYard();
   const [faults, setFaults] = useState<readonly string[]>([]);
   const [choices, setChoices] = useState<readonly Choice[]>([]);
-  const busy = useRef(false);
+  const [pause, setPause] = useState(false);
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
-  const open = aside.conflicts.filter(
-    ({ target, amendments }) => !choices.some(({ entry }) => entry.corrects === target && settles(entry, amendments)),
-  );
+  const open = aside.conflicts.filter((conflict) => !isSettled(entries, conflict));
 
   async function write(note: Parameters<typeof append>[0][number], then: (entry: Entry) => readonly Choice[]): Promise<void> {
-    // A second tap before the first is on disk is the same tap.
-    if (busy.current) return;
-    busy.current = true;
+    setPause(true);
     try {
       const stored = await append([note]);
       setFaults(stored.ok ? [] : stored.issues.map((issue) => issueText(issue, manner)));
       if (stored.ok) setChoices(stored.value.flatMap(then));
     } finally {
-      busy.current = false;
+      setTimeout(() => setPause(false), pauseMs);
     }
   }
 
@@ -53,14 +52,14 @@ export function ConflictList() {
   if (open.length === 0 && last === undefined && faults.length === 0) return null;
   return (
     <section className="slip rivals">
+      {last === undefined ? null : <KeptLine key={last.entry.id} choice={last} pause={pause} onUndo={() => void undo(last)} />}
       {open.length === 0 ? null : <h2>{t('journal.conflicts', { count: open.length })}</h2>}
       {open.map(({ target, amendments }) => {
         const entry = byId.get(target);
         if (entry === undefined) return null;
         const heads = amendments.flatMap((one) => byId.get(one) ?? []);
-        return <RivalCards key={target} target={entry} heads={heads} onKeep={(head) => void keep(entry, head)} />;
+        return <RivalCards key={target} target={entry} heads={heads} pause={pause} onKeep={(head) => void keep(entry, head)} />;
       })}
-      {last === undefined ? null : <KeptLine key={last.entry.id} choice={last} onUndo={() => void undo(last)} />}
       {faults.map((fault) => (
         <p key={fault} className="fault" role="alert">
           {fault}
@@ -70,8 +69,8 @@ export function ConflictList() {
   );
 }
 
-/** Takes the focus, since the button that was tapped is gone. */
-function KeptLine({ choice, onUndo }: { readonly choice: Choice; readonly onUndo: () => void }) {
+/** Above what is left to decide. It takes the focus, since the button that was tapped is gone. */
+function KeptLine({ choice, pause, onUndo }: { readonly choice: Choice; readonly pause: boolean; readonly onUndo: () => void }) {
   const { t, manner } = useText();
   const { aside } = useYard();
   const line = useRef<HTMLParagraphElement>(null);
@@ -83,7 +82,7 @@ function KeptLine({ choice, onUndo }: { readonly choice: Choice; readonly onUndo
         {t('journal.kept', { name, noted: notedText(choice.head, manner) })}
       </p>
       <div className="acts">
-        <button type="button" onClick={onUndo}>
+        <button type="button" onClick={onUndo} disabled={pause}>
           {t('journal.unkeep')}
         </button>
       </div>

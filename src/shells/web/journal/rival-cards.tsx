@@ -12,10 +12,12 @@ import { type Rival, type RivalRow, sideBySide } from './rivals.ts';
 interface RivalCardsProps {
   readonly target: Entry;
   readonly heads: readonly Entry[];
+  /** Nothing can be tapped for a moment. */
+  readonly pause: boolean;
   readonly onKeep: (head: Entry) => void;
 }
 
-export function RivalCards({ target, heads, onKeep }: RivalCardsProps) {
+export function RivalCards({ target, heads, pause, onKeep }: RivalCardsProps) {
   const { t, manner } = useText();
   const { aside, entries } = useYard();
   const { rivals, rows } = useMemo(
@@ -35,6 +37,7 @@ export function RivalCards({ target, heads, onKeep }: RivalCardsProps) {
             n={n}
             inUse={n === rivals.length - 1}
             same={rivals.every(({ struck }) => !struck)}
+            pause={pause}
             onKeep={() => onKeep(rival.head)}
           />
         ))}
@@ -50,10 +53,11 @@ interface RivalCardProps {
   readonly inUse: boolean;
   /** None of them strikes out: without rows they all come to the same. */
   readonly same: boolean;
+  readonly pause: boolean;
   readonly onKeep: () => void;
 }
 
-function RivalCard({ rival: { head, struck }, rows, n, inUse, same, onKeep }: RivalCardProps) {
+function RivalCard({ rival: { head, struck }, rows, n, inUse, same, pause, onKeep }: RivalCardProps) {
   const { t, manner } = useText();
   const { aside } = useYard();
   const lines = Math.max(1, rows.length);
@@ -76,7 +80,7 @@ function RivalCard({ rival: { head, struck }, rows, n, inUse, same, onKeep }: Ri
       )}
       <div className="rival-end">
         {inUse ? <p className="soft">{t('journal.in-use')}</p> : null}
-        <button type="button" onClick={onKeep} aria-describedby={who}>
+        <button type="button" onClick={onKeep} disabled={pause} aria-describedby={who}>
           {t('journal.keep-this')}
         </button>
       </div>

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import fc from 'fast-check';
 import type { Entry } from '../../../journal/entry.ts';
-import { settles, sideBySide } from './rivals.ts';
+import { isSettled, sideBySide } from './rivals.ts';
 
 const idOf = (n: number): string => `018f0000-0000-7000-8000-${String(n).padStart(12, '0')}`;
 const plain = { yard: idOf(900), noted: '2014-05-16T18:05:00Z', by: idOf(901), version: 1 } as const;
@@ -88,8 +88,11 @@ test('J70 rows are just the values in which bodies differ, whatever the bodies',
   );
 });
 
-test('J71 a choice settles what it had seen, and not a rival that came since', () => {
+test('J71 a choice settles what it had seen, not a rival that came since, and not when it was taken back', () => {
   const kept = correction(9, {}, [idOf(2), idOf(3)]);
-  assert.ok(settles(kept, [idOf(2), idOf(3)]));
-  assert.ok(!settles(kept, [idOf(2), idOf(4)]));
+  const both = { target: jar.id, amendments: [idOf(2), idOf(3)] };
+  assert.ok(isSettled([jar, kept], both));
+  assert.ok(!isSettled([jar], both));
+  assert.ok(!isSettled([jar, kept], { ...both, amendments: [idOf(2), idOf(4)] }));
+  assert.ok(!isSettled([jar, kept, { ...taken(10), corrects: kept.id }], both));
 });

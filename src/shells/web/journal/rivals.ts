@@ -2,6 +2,7 @@
  * What corrections of one entry that did not know of each other come to, one beside the other: how the entry would
  * stand if each were kept alone, and only the values in which that differs. It writes nothing; `keepOne` says what keeping one means.
  */
+import { type Conflict, isAmendment } from '../../../journal/correct.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import { type Kept, keepOne } from '../../../journal/keep-one.ts';
 import { allLeavesOf } from './leaves.ts';
@@ -55,10 +56,14 @@ export function sideBySide(entries: readonly Entry[], target: Entry, heads: read
   return { rivals, rows };
 }
 
-/** Whether what was kept had seen all of these: then nothing is left to decide, though the picture has not caught up yet. */
-export function settles(kept: Entry, amendments: readonly Id[]): boolean {
-  const { knew } = kept.body as { readonly knew: readonly Id[] };
-  return amendments.every((id) => knew.includes(id));
+/** Whether one who had seen all of them has decided, and not taken it back: the picture may not have caught up with that yet. */
+export function isSettled(entries: readonly Entry[], { target, amendments }: Conflict): boolean {
+  const voided = new Set(entries.flatMap(({ kind, corrects }) => (kind === 'void' ? (corrects ?? []) : [])));
+  return entries.some((entry) => {
+    if (entry.corrects !== target || voided.has(entry.id) || !isAmendment(entry)) return false;
+    const { knew } = entry.body as { readonly knew: readonly Id[] };
+    return amendments.every((id) => knew.includes(id));
+  });
 }
 
 function sideOf(target: Entry, kept: Kept, say: SayTyped): Side | null {

@@ -34,7 +34,7 @@ interface Placed {
 
 export function RoundScreen({ chosen, takesFocus }: RoundProps) {
   const { t, manner } = useText();
-  const { picture, today } = useYard();
+  const { picture, today, aside } = useYard();
   const [, go] = useLocation();
   const asked = new URLSearchParams(useSearch()).get('hive') === 'swarm';
   const [hiving, setHiving] = useState(false);
@@ -45,6 +45,11 @@ export function RoundScreen({ chosen, takesFocus }: RoundProps) {
   return (
     <Screen title={formatWeekday(today, manner)} aside={picture.yard?.name} takesFocus={takesFocus}>
       <DayWeather />
+      {aside.conflicts.length === 0 ? null : (
+        <p className="slip">
+          <Link href="/journal">{t('journal.conflicts-link', { count: aside.conflicts.length })}</Link>
+        </p>
+      )}
       {placed.length === 0 ? null : <Minutes views={placed.map(({ view }) => view)} />}
       {placed.length === 0 ? (
         <p>{t('round.no-colony')}</p>
