@@ -14,6 +14,8 @@ export const issues = {
   'issue.out-of-range': '{where} holds {found}; expected {expected}.',
   'issue.eighths-above-eight': '{where}: brood and food come to {found} eighths; {expected}.',
   'issue.part-above-whole': '{where}: {found} is more than the whole it is part of; {expected}.',
+  'issue.pollen-and-none': '{where}: it says that no pollen came in, expected {expected}.',
+  'issue.flight-and-none': '{where}: it says that none fly, expected {expected}.',
   'issue.face-twice': '{where}: the same face was read twice ({found}); {expected}.',
   'issue.comb-in-two-places': '{where}: this comb would hang in two places ({found}); expected {expected}.',
   'issue.place-occupied': '{where}: {found} is taken; expected {expected}.',

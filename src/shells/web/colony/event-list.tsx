@@ -97,10 +97,27 @@ function eventText(event: ColonyEvent, t: Wording['t'], names: Readonly<Record<s
     case 'bee escape':
       return t(event.what === 'set' ? 'event.bee-escape-set' : 'event.bee-escape-out');
     case 'look':
-      return event.seen.length === 0
-        ? t('event.look')
-        : t('event.look-signs', { signs: event.seen.map((code) => t(`sign.${code}` as TextKey)).join(', ') });
+      return lookText(event, t);
     case 'ended':
       return t(`event.ended-${event.how}`);
   }
+}
+
+function lookText(look: Extract<ColonyEvent, { readonly kind: 'look' }>, t: Wording['t']): string {
+  const { seen, minute, window: pane, hum, dead } = look;
+  const signs = seen.map((code) => t(`sign.${code}` as TextKey)).join(', ');
+  const said = [seen.length === 0 ? t('event.look') : t('event.look-signs', { signs })];
+  if (minute !== undefined) {
+    const { seconds, in: cameIn, withPollen } = minute;
+    const counted = { seconds, in: cameIn };
+    said.push(
+      withPollen === null
+        ? t('event.look-minute', counted)
+        : t('event.look-minute-pollen', { ...counted, laden: String(withPollen) }),
+    );
+  }
+  if (pane !== undefined) said.push(t('event.look-window', { what: t(`write.window.${pane}`) }));
+  if (hum !== undefined) said.push(t('event.look-hum', { what: t(`write.hum.${hum}`) }));
+  if (dead !== undefined) said.push(t('event.look-dead', { what: t(`write.dead.${dead}`) }));
+  return said.join(' ');
 }
