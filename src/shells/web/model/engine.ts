@@ -6,6 +6,7 @@ import type { Foreseen, ForeseenColony, KeptColony } from '../../../apiary/fores
 import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
+import type { NoFit } from '../../../journal/no-fit.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Manner } from '../../../words/say.ts';
 import { engineTalk } from './engine-talk.ts';
@@ -66,6 +67,11 @@ export function earlierFilm(colony: Id): Promise<readonly FilmFrame[]> {
 /** How often forecasts were right, by the entries of the last picture; null stands for all colonies, or all years. */
 export function recordFor(colony: Id | null, year: number | null): Promise<ForecastRecord> {
   return front.ask<ForecastRecord>({ ask: 'record', colony, year });
+}
+
+/** Entries that do not fit with the rest, with what brought it about, by the entries of the last picture. */
+export function noFitting(): Promise<readonly NoFit[]> {
+  return front.ask<readonly NoFit[]>({ ask: 'no fit' });
 }
 
 /** The entries of a file of JSON lines, and every line that is none. */

@@ -8,6 +8,7 @@ import type { Contact, Observer } from '../../../colony/state.ts';
 import type { Ink } from '../../../hive/contents.ts';
 import type { Hive, Measurement } from '../../../hive/state.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
+import type { NoFit } from '../../../journal/no-fit.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Range } from '../../../numbers/range.ts';
 import type { Issue } from '../../../numbers/result.ts';
@@ -110,6 +111,8 @@ export type EngineQuestion =
   | { readonly number: number; readonly ask: 'film'; readonly colony: Id }
   /** How often forecasts were right, by the entries of the last picture; null stands for all colonies, or all years. */
   | { readonly number: number; readonly ask: 'record'; readonly colony: Id | null; readonly year: number | null }
+  /** Entries that do not fit with the rest, and since which correction, by the entries of the last picture. */
+  | { readonly number: number; readonly ask: 'no fit' }
   /** Reads a file of entries; nothing is kept. */
   | { readonly number: number; readonly ask: 'read'; readonly text: string };
 
@@ -127,7 +130,16 @@ export interface ReadFile {
 }
 
 export type EngineValue =
-  Shown | ColonyView | readonly FilmFrame[] | HistoryPoint | ForecastRecord | ReadFile | Issued | ForeseenColony | null;
+  | Shown
+  | ColonyView
+  | readonly FilmFrame[]
+  | HistoryPoint
+  | ForecastRecord
+  | ReadFile
+  | Issued
+  | ForeseenColony
+  | readonly NoFit[]
+  | null;
 
 export type EngineAnswer =
   | { readonly number: number; readonly ok: true; readonly answer: EngineValue }
