@@ -16,6 +16,7 @@ export const issues = {
   'issue.part-above-whole': '{where}: {found} is more than the whole it is part of; {expected}.',
   'issue.pollen-and-none': '{where}: it says that no pollen came in, expected {expected}.',
   'issue.flight-and-none': '{where}: it says that none fly, expected {expected}.',
+  'issue.winter-of-another-visit': '{where}: this is a {found} visit, and the list for winter belongs to {expected}.',
   'issue.face-twice': '{where}: the same face was read twice ({found}); {expected}.',
   'issue.comb-in-two-places': '{where}: this comb would hang in two places ({found}); expected {expected}.',
   'issue.place-occupied': '{where}: {found} is taken; expected {expected}.',

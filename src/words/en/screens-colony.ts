@@ -173,6 +173,8 @@ export const colonyTexts = {
   'event.look': 'Looked at from outside.',
   'event.look-minute': 'In {seconds|one second|# seconds} {in|one bee|# bees} came in.',
   'event.look-minute-pollen': 'In {seconds|one second|# seconds} {in|one bee|# bees} came in, {laden} with pollen.',
+  'event.winter-done': 'For winter: {list}.',
+  'event.winter-not done': 'Not done for winter: {list}.',
   'event.look-window': 'Window: {what}.',
   'event.look-hum': 'After a knock: {what}.',
   'event.look-dead': 'Dead bees before the entrance: {what}.',
