@@ -14,6 +14,7 @@ async function withoutBirch(options: OpenOptions, run: (page: Page) => Promise<v
     const row = page.locator('.entries > li', { hasText: /Colony Birch/ }).last();
     await row.locator('summary').click();
     await row.getByRole('button', { name: 'Take back' }).click();
+    await page.getByText(/^With this, \d+ entries will not fit any more/).waitFor();
     await page.getByRole('textbox', { name: 'Why' }).fill('written in the wrong book');
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     await page.getByRole('heading', { name: /not fit with the rest/ }).waitFor();
@@ -33,6 +34,27 @@ test('R62 entries that no longer fit name the taking back that brought it about;
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     await page.getByRole('heading', { name: /not fit with the rest/ }).waitFor({ state: 'detached' });
   }));
+
+test('R62 a correction that would make entries impossible asks first, and is kept when the keeper says so again', async () => {
+  const opened = await openFestoon({ theme: 'paper' });
+  try {
+    const page = await opened.page('/journal');
+    await page.getByRole('searchbox', { name: 'Search the entries' }).fill('Colony Birch');
+    const row = page.locator('.entries > li', { hasText: /Colony Birch/ }).last();
+    await row.locator('summary').click();
+    await row.getByRole('button', { name: 'Correct' }).click();
+    await page.getByRole('textbox', { name: 'When it was so' }).fill('2014-05-15');
+    await page.getByRole('textbox', { name: 'Why' }).fill('misdated');
+    await page.getByRole('button', { name: 'Keep the correction' }).click();
+    await page.getByText(/^With this, \d+ entries will not fit any more/).waitFor();
+    await page.getByRole('button', { name: 'Keep it all the same' }).click();
+    await page.getByRole('heading', { name: /not fit with the rest/ }).waitFor();
+    await page.getByText('Correction: misdated').first().waitFor();
+    assert.deepEqual(opened.errors, []);
+  } finally {
+    await opened.close();
+  }
+});
 
 for (const options of [
   { theme: 'dusk', width: 390, height: 844 },

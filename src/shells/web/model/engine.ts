@@ -74,6 +74,11 @@ export function noFitting(): Promise<readonly NoFit[]> {
   return front.ask<readonly NoFit[]>({ ask: 'no fit' });
 }
 
+/** Entries that fit by the last picture and would not fit any more with one more. */
+export function newlyUnfitWith(more: Entry): Promise<readonly Id[]> {
+  return front.ask<readonly Id[]>({ ask: 'newly unfit', more });
+}
+
 /** The entries of a file of JSON lines, and every line that is none. */
 export function readEntries(text: string): Promise<ReadFile> {
   return front.ask<ReadFile>({ ask: 'read', text });

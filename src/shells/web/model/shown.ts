@@ -113,6 +113,8 @@ export type EngineQuestion =
   | { readonly number: number; readonly ask: 'record'; readonly colony: Id | null; readonly year: number | null }
   /** Entries that do not fit with the rest, and since which correction, by the entries of the last picture. */
   | { readonly number: number; readonly ask: 'no fit' }
+  /** Entries that would not fit any more with one more. */
+  | { readonly number: number; readonly ask: 'newly unfit'; readonly more: Entry }
   /** Reads a file of entries; nothing is kept. */
   | { readonly number: number; readonly ask: 'read'; readonly text: string };
 
@@ -139,6 +141,7 @@ export type EngineValue =
   | Issued
   | ForeseenColony
   | readonly NoFit[]
+  | readonly Id[]
   | null;
 
 export type EngineAnswer =
