@@ -7,6 +7,7 @@ import { foldJournal, type Folded } from '../journal/fold.ts';
 import { correctionKind } from '../journal/kind-correction.ts';
 import { voidKind } from '../journal/kind-void.ts';
 import type { AnyKind } from '../journal/kind.ts';
+import { type NoFit, noFits } from '../journal/no-fit.ts';
 import { barKind } from '../hive/kind-bar.ts';
 import { bayKind } from '../hive/kind-bay.ts';
 import { combKind } from '../hive/kind-comb.ts';
@@ -170,6 +171,14 @@ export function sampleYard(): SampleYard {
     visit,
     fold: (until) => foldJournal(entries, kinds, emptyColonies, until === undefined ? {} : { until }),
   };
+}
+
+export function foldWith(entries: readonly Entry[]): Folded<ColonyDraft> {
+  return foldJournal(entries, kinds, emptyColonies);
+}
+
+export function noFitsWith(entries: readonly Entry[]): readonly NoFit[] {
+  return noFits(entries, kinds, emptyColonies);
 }
 
 const mm = (value: number): unknown => ({ value, unit: 'mm', how: 'measured' });

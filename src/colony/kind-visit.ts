@@ -78,6 +78,9 @@ function barFaults(entry: Entry<VisitBody>, bars: number): Issue[] {
     ...taken.flatMap((place, i) => placeFaults(entry, `taken.${i}`, place, bars)),
     ...placeFaults(entry, 'followerAfter', followerAfter, bars),
   ];
+  const { winter, visitKind: kind } = entry.body;
+  if (winter !== undefined && kind !== 'closing for winter')
+    faults.push(fault(entry, 'winter-of-another-visit', 'winter', kind, 'a visit for closing for winter'));
   const both = given.find((place) => taken.includes(place));
   if (both !== undefined)
     faults.push(fault(entry, 'given-and-taken', 'taken', both, 'a bar that was not given at the same visit'));

@@ -107,6 +107,10 @@ export type ColonyEvent =
       readonly seen: readonly string[];
       readonly flight: 'none' | 'few' | 'many';
       readonly pollenIn: boolean | null;
+      readonly minute?: { readonly seconds: number; readonly in: number; readonly withPollen: number | null } | undefined;
+      readonly window?: 'full of bees' | 'some bees' | 'no bees' | undefined;
+      readonly hum?: 'short and even' | 'long and uneven' | 'nothing heard' | undefined;
+      readonly dead?: 'none' | 'a few' | 'many' | undefined;
     }
   | { readonly kind: 'ended'; readonly how: ColonyEnd };
 

@@ -14,7 +14,7 @@ import type { Window } from '../numbers/window.ts';
 import type { Foreseen } from './foreseen.ts';
 import type { CellCounts, LookedFor, Stage } from './reading.ts';
 import type { ColonyEnd, ColonyEvent, Origin } from './state.ts';
-import type { VisitKind } from './visit.ts';
+import type { VisitKind, WinterList } from './visit.ts';
 
 /** One place of the colony's bay as it should look on the view's day, or as it was seen on a visit's day. */
 export interface BarView {
@@ -137,6 +137,8 @@ export interface VisitSummary {
   readonly temper: string | null;
   readonly temperNotes: readonly string[];
   readonly straight: string | null;
+  /** The list of closing for winter; absent at other visits. */
+  readonly winter?: WinterList;
   readonly signs: readonly { readonly code: string; readonly entry: Id }[];
   readonly cellsCut: boolean;
   readonly entry: Id;

@@ -21,6 +21,7 @@ export function visitSummary(state: ColonyState, visit: Visit): VisitSummary {
     temper: body?.temper ?? null,
     temperNotes: body?.temperNotes ?? [],
     straight: body?.straight ?? null,
+    ...(body?.winter === undefined ? {} : { winter: body.winter }),
     signs,
     cellsCut: body?.cellsCut === true,
     entry: closedBy ?? visit.readings[0]?.entry ?? visit.id,

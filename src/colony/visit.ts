@@ -6,7 +6,9 @@
 import * as z from 'zod/mini';
 import { atSchema, idSchema } from '../journal/entry.ts';
 
-export const visitKinds = ['usual', 'first of the year', 'glance', 'after a swarm'] as const;
+export const visitKinds = ['usual', 'first of the year', 'glance', 'after a swarm', 'closing for winter'] as const;
+export const winterTasks = ['entrance', 'mouseGuard', 'followerBoard', 'roof', 'tilt', 'bareBars', 'mites'] as const;
+const task = z.optional(z.enum(['done', 'not done']));
 export const temperWords = ['calm', 'lively', 'edgy', 'stinging'] as const;
 export const temperNotes = [
   'followed people',
@@ -45,10 +47,24 @@ export const visitSchema = z.strictObject({
   smokeMinutes: z.nullable(z.number().check(z.minimum(0), z.maximum(600))),
   /** Queen cells that were cut out at this visit. */
   cellsCut: z.nullable(z.boolean()),
+  /** Closing for winter: what is absent was not asked. */
+  winter: z.optional(
+    z.strictObject({
+      entrance: task,
+      mouseGuard: task,
+      followerBoard: task,
+      roof: task,
+      tilt: task,
+      bareBars: task,
+      mites: task,
+    }),
+  ),
   signs: z.array(z.string().check(z.maxLength(40))).check(z.maxLength(12)),
   /** The sentence that the keeper confirmed. */
   sentence: z.string().check(z.maxLength(600)),
 });
 
 export type VisitBody = z.infer<typeof visitSchema>;
+export type WinterTask = (typeof winterTasks)[number];
+export type WinterList = NonNullable<VisitBody['winter']>;
 export type VisitKind = (typeof visitKinds)[number];

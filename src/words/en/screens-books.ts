@@ -77,6 +77,16 @@ export const booksTexts = {
   'journal.not-understood':
     '{count|One entry is|# entries are} of a kind that this version does not know; kept, and passed on whole.',
   'journal.faults': '{count|One entry does|# entries do} not fit with the rest',
+  'journal.no-fit-about':
+    'What does not fit is kept but counts for nothing. Each can be put right here, or what brought it about be taken back.',
+  'journal.no-fit-since': 'Since this was written {count|one entry does|# entries do} not fit:',
+  'journal.would-not-fit':
+    'With this, {count|one entry|# entries} will not fit any more. They are kept, count for nothing, and are listed in the journal.',
+  'journal.keep-all-same': 'Keep it all the same',
+  'journal.no-fit-undo': 'Take that back',
+  'journal.no-fit-keep': 'Or, if that is right, put right what follows, one by one.',
+  'journal.no-fit-seeking': 'Looking for what brought it about.',
+  'journal.no-fit-of': 'It was about: {sentence}',
   'journal.entries': 'Entries, the newest first',
   'journal.search': 'Search the entries',
   'journal.with-readings': 'Show the readings of single bars',

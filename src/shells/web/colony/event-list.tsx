@@ -1,4 +1,5 @@
 /** What happened to the colony, newest first: visits with their temper, and everything that was written down beside them. */
+import { winterTasks, type WinterList } from '../../../apiary/visit-terms.ts';
 import type { ColonyEvent } from '../../../colony/state.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import type { Day } from '../../../numbers/day.ts';
@@ -25,6 +26,8 @@ export function EventList({ view }: { readonly view: ColonyView }) {
     text: [
       t('event.visit', { kind: t(`visit.${visit.kind}`), count: visit.barsOpened }),
       visit.temper === null ? null : t('event.temper', { temper: t(`temper.${visit.temper}` as TextKey) }),
+      winterText(visit.winter, 'done', t),
+      winterText(visit.winter, 'not done', t),
       visit.signs.length === 0
         ? null
         : t('event.signs', {
@@ -97,10 +100,32 @@ function eventText(event: ColonyEvent, t: Wording['t'], names: Readonly<Record<s
     case 'bee escape':
       return t(event.what === 'set' ? 'event.bee-escape-set' : 'event.bee-escape-out');
     case 'look':
-      return event.seen.length === 0
-        ? t('event.look')
-        : t('event.look-signs', { signs: event.seen.map((code) => t(`sign.${code}` as TextKey)).join(', ') });
+      return lookText(event, t);
     case 'ended':
       return t(`event.ended-${event.how}`);
   }
+}
+
+function winterText(list: WinterList | undefined, answer: 'done' | 'not done', t: Wording['t']): string | null {
+  const tasks = winterTasks.filter((task) => list?.[task] === answer);
+  return tasks.length === 0 ? null : t(`event.winter-${answer}`, { list: tasks.map((task) => t(`winter.${task}`)).join(', ') });
+}
+
+function lookText(look: Extract<ColonyEvent, { readonly kind: 'look' }>, t: Wording['t']): string {
+  const { seen, minute, window: pane, hum, dead } = look;
+  const signs = seen.map((code) => t(`sign.${code}` as TextKey)).join(', ');
+  const said = [seen.length === 0 ? t('event.look') : t('event.look-signs', { signs })];
+  if (minute !== undefined) {
+    const { seconds, in: cameIn, withPollen } = minute;
+    const counted = { seconds, in: cameIn };
+    said.push(
+      withPollen === null
+        ? t('event.look-minute', counted)
+        : t('event.look-minute-pollen', { ...counted, laden: String(withPollen) }),
+    );
+  }
+  if (pane !== undefined) said.push(t('event.look-window', { what: t(`write.window.${pane}`) }));
+  if (hum !== undefined) said.push(t('event.look-hum', { what: t(`write.hum.${hum}`) }));
+  if (dead !== undefined) said.push(t('event.look-dead', { what: t(`write.dead.${dead}`) }));
+  return said.join(' ');
 }

@@ -2,18 +2,21 @@
  * Correcting and taking back. The entry itself stays: a correction is a later entry that names it, and
  * says which corrections its writer had seen. What is typed is read by the engine first, field by field.
  */
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useEffect, useState } from 'react';
 import type { Entry } from '../../../journal/entry.ts';
 import { issueText } from '../../../words/issue-text.ts';
 import { TextField } from '../frame/fields.tsx';
 import { useText } from '../frame/manner.tsx';
 import { Sheet } from '../frame/sheet.tsx';
-import { readEntries } from '../model/engine.ts';
+import { newlyUnfitWith, readEntries } from '../model/engine.ts';
 import { useYard } from '../model/use-yard.tsx';
 import { WriteForm } from '../round/write-forms.tsx';
 import { entrySentence } from './entry-sentence.ts';
 import { leafName } from './leaf-name.ts';
 import { leavesOf, withLeaves } from './leaves.ts';
+
+/** The id of an entry that is only tried. */
+const unwritten = 'not written yet';
 
 interface AmendProps {
   readonly entry: Entry;
@@ -29,6 +32,8 @@ export function CorrectSheet({ entry, knew, onClose }: AmendProps) {
   const [at, setAt] = useState(entry.at);
   const [why, setWhy] = useState('');
   const [faults, setFaults] = useState<readonly string[]>([]);
+  /** What would not fit any more with the change that was asked about last. */
+  const [unfit, setUnfit] = useState<{ readonly change: string; readonly count: number } | null>(null);
 
   async function keep(event: FormEvent): Promise<void> {
     event.preventDefault();
@@ -50,7 +55,15 @@ export function CorrectSheet({ entry, knew, onClose }: AmendProps) {
       ...(Object.keys(typed).length === 0 ? {} : { body }),
       ...(at.trim() === entry.at ? {} : { at: at.trim() }),
     };
-    const stored = await append([{ kind: 'correction', corrects: entry.id, body: { ...change, why: why.trim(), knew } }]);
+    const made = { kind: 'correction', corrects: entry.id, body: { ...change, why: why.trim(), knew } };
+    const asked = JSON.stringify(change);
+    if (unfit?.change !== asked) {
+      const { length: count } = await newlyUnfitWith({ ...entry, ...made, version: 1, id: unwritten }).catch(() => []);
+      setFaults([]);
+      setUnfit(count === 0 ? null : { change: asked, count });
+      if (count > 0) return;
+    }
+    const stored = await append([made]);
     if (stored.ok) onClose();
     else setFaults(stored.issues.map((issue) => issueText(issue, manner)));
   }
@@ -74,9 +87,14 @@ export function CorrectSheet({ entry, knew, onClose }: AmendProps) {
             {fault}
           </p>
         ))}
+        {unfit === null ? null : (
+          <p className="fault" role="alert">
+            {t('journal.would-not-fit', { count: unfit.count })}
+          </p>
+        )}
         <div className="acts">
           <button type="submit" className="go">
-            {t('journal.keep-correction')}
+            {t(unfit === null ? 'journal.keep-correction' : 'journal.keep-all-same')}
           </button>
         </div>
       </form>
@@ -88,10 +106,30 @@ export function VoidSheet({ entry, knew, onClose }: AmendProps) {
   const { t, manner } = useText();
   const { aside } = useYard();
   const [why, setWhy] = useState('');
+  const [unfit, setUnfit] = useState(0);
+  const seen = knew.join(' ');
+  useEffect(() => {
+    let gone = false;
+    const body = { why: '', knew: seen === '' ? [] : seen.split(' ') };
+    newlyUnfitWith({ ...entry, id: unwritten, kind: 'void', version: 1, corrects: entry.id, body }).then(
+      (ids) => {
+        if (!gone) setUnfit(ids.length);
+      },
+      () => undefined,
+    );
+    return () => {
+      gone = true;
+    };
+  }, [entry, seen]);
   return (
     <Sheet title={t('journal.void')} onClose={onClose}>
       <p>{entrySentence(entry, aside.names, manner)}</p>
       <p className="soft">{t('journal.void-line')}</p>
+      {unfit === 0 ? null : (
+        <p className="fault" role="status">
+          {t('journal.would-not-fit', { count: unfit })}
+        </p>
+      )}
       <WriteForm
         onDone={onClose}
         fault="journal.why-fault"

@@ -2,7 +2,6 @@
 import { useMemo, useState } from 'react';
 import { byOrder } from '../../../journal/order.ts';
 import type { Entry } from '../../../journal/entry.ts';
-import { issueText } from '../../../words/issue-text.ts';
 import { Check, TextField } from '../frame/fields.tsx';
 import { useText } from '../frame/manner.tsx';
 import { Screen } from '../frame/screen.tsx';
@@ -12,6 +11,7 @@ import { CorrectSheet, VoidSheet } from './correct-sheet.tsx';
 import { EntryRow } from './entry-row.tsx';
 import { entrySentence } from './entry-sentence.ts';
 import { ExportImport } from './export-import.tsx';
+import { NoFitList } from './no-fit-list.tsx';
 
 const atOnce = 60;
 
@@ -46,16 +46,7 @@ export function JournalScreen() {
       {aside.notUnderstood.length === 0 ? null : (
         <p className="slip">{t('journal.not-understood', { count: aside.notUnderstood.length })}</p>
       )}
-      {faults.length === 0 ? null : (
-        <details>
-          <summary>{t('journal.faults', { count: faults.length })}</summary>
-          <ul>
-            {faults.map((fault, n) => (
-              <li key={n}>{issueText(fault, manner)}</li>
-            ))}
-          </ul>
-        </details>
-      )}
+      {faults.length === 0 ? null : <NoFitList faults={faults} onCorrect={setCorrecting} onVoid={setVoiding} />}
       <h2>{t('journal.entries')}</h2>
       <TextField label={t('journal.search')} type="search" value={sought} onChange={setSought} />
       <Check label={t('journal.with-readings')} checked={withReadings} onChange={setWithReadings} />

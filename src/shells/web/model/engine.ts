@@ -7,6 +7,7 @@ import type { ColonyEffect, OwnFigure } from '../../../apiary/override-effect.ts
 import type { ForecastRecord } from '../../../colony/record.ts';
 import type { ColonyView, FilmFrame } from '../../../colony/view.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
+import type { NoFit } from '../../../journal/no-fit.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Manner } from '../../../words/say.ts';
 import { engineTalk } from './engine-talk.ts';
@@ -72,6 +73,16 @@ export function earlierFilm(colony: Id): Promise<readonly FilmFrame[]> {
 /** How often forecasts were right, by the entries of the last picture; null stands for all colonies, or all years. */
 export function recordFor(colony: Id | null, year: number | null): Promise<ForecastRecord> {
   return front.ask<ForecastRecord>({ ask: 'record', colony, year });
+}
+
+/** Entries that do not fit with the rest, with what brought it about, by the entries of the last picture. */
+export function noFitting(): Promise<readonly NoFit[]> {
+  return front.ask<readonly NoFit[]>({ ask: 'no fit' });
+}
+
+/** Entries that fit by the last picture and would not fit any more with one more. */
+export function newlyUnfitWith(more: Entry): Promise<readonly Id[]> {
+  return front.ask<readonly Id[]>({ ask: 'newly unfit', more });
 }
 
 /** The entries of a file of JSON lines, and every line that is none. */

@@ -10,6 +10,7 @@ import type { Contact, Observer } from '../../../colony/state.ts';
 import type { Ink } from '../../../hive/contents.ts';
 import type { Hive, Measurement } from '../../../hive/state.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
+import type { NoFit } from '../../../journal/no-fit.ts';
 import type { Day } from '../../../numbers/day.ts';
 import type { Range } from '../../../numbers/range.ts';
 import type { Issue } from '../../../numbers/result.ts';
@@ -116,6 +117,10 @@ export type EngineQuestion =
   | { readonly number: number; readonly ask: 'record'; readonly colony: Id | null; readonly year: number | null }
   /** What a figure of the keeper's own would change, by the entries of the last picture; nothing is kept. */
   | { readonly number: number; readonly ask: 'effect'; readonly day: Day; readonly own: OwnFigure }
+  /** Entries that do not fit with the rest, and since which correction, by the entries of the last picture. */
+  | { readonly number: number; readonly ask: 'no fit' }
+  /** Entries that would not fit any more with one more. */
+  | { readonly number: number; readonly ask: 'newly unfit'; readonly more: Entry }
   /** Reads a file of entries; nothing is kept. */
   | { readonly number: number; readonly ask: 'read'; readonly text: string };
 
@@ -142,6 +147,8 @@ export type EngineValue =
   | ReadFile
   | Issued
   | ForeseenColony
+  | readonly NoFit[]
+  | readonly Id[]
   | null;
 
 export type EngineAnswer =

@@ -1,15 +1,14 @@
 /** The forms of the write sheet. Each of them writes one entry, of today, or says which field it does not understand. */
 import { type FormEvent, type ReactNode, useState } from 'react';
-import { signs } from '../../../apiary/handbook.ts';
 import type { ColonyView } from '../../../colony/view.ts';
 import { issueText } from '../../../words/issue-text.ts';
 import type { TextKey } from '../../../words/text.ts';
-import { Check, Choices, numberOf, TextField } from '../frame/fields.tsx';
+import { Choices, numberOf, TextField } from '../frame/fields.tsx';
 import { useText } from '../frame/manner.tsx';
 import { newId, type Note } from '../model/notes.ts';
 import { useYard } from '../model/use-yard.tsx';
 
-interface FormProps {
+export interface FormProps {
   readonly view: ColonyView;
   readonly onDone: () => void;
 }
@@ -54,60 +53,6 @@ export function WriteForm({ notes, fault, onDone, children }: WriteProps) {
         </button>
       </div>
     </form>
-  );
-}
-
-export function LookForm({ view, onDone }: FormProps) {
-  const { t } = useText();
-  const [flight, setFlight] = useState<'none' | 'few' | 'many' | null>(null);
-  const [pollen, setPollen] = useState<'yes' | 'no' | 'unsure'>('unsure');
-  const [seen, setSeen] = useState<readonly string[]>([]);
-  const outside = signs.filter((sign) => sign.where === 'hive' || sign.where === 'bees');
-  return (
-    <WriteForm
-      onDone={onDone}
-      fault="write.look-fault"
-      notes={() =>
-        flight === null
-          ? null
-          : [
-              {
-                kind: 'look',
-                body: {
-                  hive: view.hive,
-                  colony: view.colony,
-                  flight,
-                  pollenIn: pollen === 'unsure' ? null : pollen === 'yes',
-                  seen,
-                },
-              },
-            ]
-      }
-    >
-      <Choices
-        legend={t('write.flight')}
-        value={flight}
-        onChange={setFlight}
-        options={(['none', 'few', 'many'] as const).map((value) => ({ value, label: t(`write.flight-${value}`) }))}
-      />
-      <Choices
-        legend={t('write.pollen')}
-        value={pollen}
-        onChange={setPollen}
-        options={(['yes', 'no', 'unsure'] as const).map((value) => ({ value, label: t(`write.${value}`) }))}
-      />
-      <fieldset>
-        <legend>{t('write.signs')}</legend>
-        {outside.map(({ code }) => (
-          <Check
-            key={code}
-            label={t(`sign.${code}` as TextKey)}
-            checked={seen.includes(code)}
-            onChange={(on) => setSeen(on ? [...seen, code] : seen.filter((one) => one !== code))}
-          />
-        ))}
-      </fieldset>
-    </WriteForm>
   );
 }
 

@@ -4,7 +4,8 @@ import type { ColonyView } from '../../../colony/view.ts';
 import { Choices } from '../frame/fields.tsx';
 import { useText } from '../frame/manner.tsx';
 import { Sheet } from '../frame/sheet.tsx';
-import { FeedingForm, LookForm, NoteForm, SwarmForm } from './write-forms.tsx';
+import { LookForm } from './look-form.tsx';
+import { FeedingForm, NoteForm, SwarmForm } from './write-forms.tsx';
 
 const things = ['look', 'feeding', 'swarm', 'note'] as const;
 type Thing = (typeof things)[number];

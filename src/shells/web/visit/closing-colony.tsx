@@ -30,7 +30,7 @@ export function ClosingColony({ draft, trouble }: { readonly draft: Draft; reado
       trouble={trouble}
       foot={
         <>
-          <button type="button" onClick={() => toPhase('row')}>
+          <button type="button" onClick={() => toPhase(visitKind === 'closing for winter' ? 'winter' : 'row')}>
             {t(visitKind === 'glance' ? 'visiting.to-row-only' : 'visiting.previous')}
           </button>
           <button type="button" className="visit-go" onClick={() => toPhase('confirm')}>

@@ -40,7 +40,11 @@ export function ClosingRow({ draft, trouble }: ClosingProps) {
           <button type="button" onClick={() => toPhase('bars')}>
             {t('visiting.to-bars')}
           </button>
-          <button type="button" className="visit-go" onClick={() => toPhase('colony')}>
+          <button
+            type="button"
+            className="visit-go"
+            onClick={() => toPhase(draft.visitKind === 'closing for winter' ? 'winter' : 'colony')}
+          >
             {t('visiting.next')}
           </button>
         </>

@@ -7,7 +7,7 @@ import type { CellCounts, LookedFor, Reading, Stage } from '../../../colony/read
 import type { SignCode } from '../../../colony/signs.ts';
 import type { VisitBody, VisitKind } from '../../../colony/visit.ts';
 import type { At, Entry, Id } from '../../../journal/entry.ts';
-import type { Attachment, FallenComb, Move } from '../../../apiary/visit-terms.ts';
+import type { Attachment, FallenComb, Move, WinterList } from '../../../apiary/visit-terms.ts';
 import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
 import { type BarOfVisit, type JoinedBars, joinedNow } from './joined-bars.ts';
 import type { Expected } from './ports.ts';
@@ -31,7 +31,7 @@ export type Panel =
   | `fell-${FallenComb}`
   | 'more'
   | 'discard';
-export type Phase = 'bars' | 'moves' | 'bodies' | 'row' | 'colony' | 'confirm' | 'done';
+export type Phase = 'bars' | 'moves' | 'bodies' | 'row' | 'winter' | 'colony' | 'confirm' | 'done';
 
 /** What is seen on the bar in the hand. Nulls are "not read". */
 export interface Seen {
@@ -113,6 +113,8 @@ export interface Closing {
   readonly temperNotes: readonly TemperNote[];
   readonly straight: Straight | null;
   readonly cellsCut: boolean | null;
+  /** Answers of closing for winter; absent: none. */
+  readonly winter?: WinterList;
 }
 
 /** What a step back restores: the old values of what the tap changed, or an act that is in the journal. */

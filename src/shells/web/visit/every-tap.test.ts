@@ -6,7 +6,7 @@ import type { BarsForetold, FarBar } from '../../../apiary/bar-far.ts';
 import { causes } from '../../../colony/foreseen.ts';
 import { combClasses, lookedFor, readingSchema, stages } from '../../../colony/reading.ts';
 import { signs } from '../../../colony/signs.ts';
-import { visitSchema } from '../../../colony/visit.ts';
+import { visitSchema, winterTasks } from '../../../colony/visit.ts';
 import type { BarView } from '../../../colony/view.ts';
 import { envelopeSchema, type Entry, type Id } from '../../../journal/entry.ts';
 import { plainManner } from '../../../words/say.ts';
@@ -96,6 +96,9 @@ const thumbs: fc.Arbitrary<Thumb> = fc.oneof(
   fc
     .tuple(fc.constantFrom('open', 'sealed', 'torn', 'emerged'), fc.constantFrom(1, -1))
     .map(([which, by]) => plain({ kind: 'cells', which, by } as Tap)),
+  fc
+    .tuple(fc.constantFrom(...winterTasks), fc.constantFrom('done' as const, 'not done' as const))
+    .map(([task, answer]) => plain({ kind: 'winter', task, answer })),
   fc.constantFrom(...lookedFor).map((queen) => plain({ kind: 'queen', queen })),
   fc.constantFrom('free' as const, 'attached' as const, 'cut' as const).map((attached) => plain({ kind: 'attached', attached })),
   fc.constantFrom(...signs).map(({ code }) => plain({ kind: 'sign', code })),

@@ -1,5 +1,6 @@
 /** The sentence that the keeper confirms at the end of a visit, made of what is in the draft and of nothing else. */
 import type { Slot } from '../../../advice/advice.ts';
+import { winterTasks } from '../../../apiary/visit-terms.ts';
 import type { Manner } from '../../../words/say.ts';
 import { type SlotValue, text, type TextKey } from '../../../words/text.ts';
 import { placeNamed } from './arrangement.ts';
@@ -98,11 +99,19 @@ function wholeHive(draft: Draft, say: Say): readonly string[] {
     draft.moves.length > 0 ? say('visiting.sentence.moves', { n: draft.moves.length }) : '',
     closing.beesBars !== null ? say('visiting.sentence.bees', { n: closing.beesBars }) : '',
     closing.straight !== null ? say('visiting.sentence.straight', { how: say(`straight.${closing.straight}`) }) : '',
+    winterSaid(draft, 'done', say),
+    winterSaid(draft, 'not done', say),
     closing.temper !== null ? say('visiting.sentence.temper', { temper: say(`temper.${closing.temper}`) }) : '',
     closing.cellsCut === true ? say('visiting.sentence.cut') : '',
     read.some((row) => row.seen.signs.length > 0) ? say('visiting.sentence.signs', { list: signList(draft, say) }) : '',
   ];
   return sentences.filter((sentence) => sentence !== '');
+}
+
+function winterSaid({ closing }: Draft, answer: 'done' | 'not done', say: Say): string {
+  const tasks = winterTasks.filter((task) => closing.winter?.[task] === answer);
+  if (tasks.length === 0) return '';
+  return say(`visiting.sentence.winter-${answer}`, { list: tasks.map((task) => say(`winter.${task}`)).join(', ') });
 }
 
 function signList({ read }: Draft, say: Say): string {

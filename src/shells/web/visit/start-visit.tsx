@@ -10,7 +10,7 @@ import { OneOf } from './parts.tsx';
 import { Shell } from './shell.tsx';
 import { useHand } from './use-session.ts';
 
-const kinds: readonly VisitKind[] = ['usual', 'first of the year', 'glance', 'after a swarm'];
+const kinds: readonly VisitKind[] = ['usual', 'first of the year', 'glance', 'after a swarm', 'closing for winter'];
 const orders: readonly Order[] = ['from the follower', 'from the entrance'];
 
 export function StartVisit() {
@@ -62,7 +62,7 @@ export function StartVisit() {
       {shut === null ? null : <p className="visit-stop">{t('visiting.advised-shut', { why: say(shut.say) })}</p>}
       <OneOf
         legend={t('visiting.kind')}
-        columns={2}
+        columns={3}
         value={kind}
         onChoose={setKind}
         options={kinds.map((value) => ({ value, label: t(`visiting.kind.${value}`) }))}

@@ -4,7 +4,7 @@
  * no longer in the hand does nothing, so that Down twice is Down once.
  */
 import type { FarBar } from '../../../apiary/bar-far.ts';
-import type { DoneWithFallen, FallenComb } from '../../../apiary/visit-terms.ts';
+import type { DoneWithFallen, FallenComb, WinterTask } from '../../../apiary/visit-terms.ts';
 import type { Entry, Id } from '../../../journal/entry.ts';
 import {
   type BarDraft,
@@ -68,6 +68,7 @@ export type Tap =
   | { readonly kind: 'temper'; readonly temper: Temper }
   | { readonly kind: 'temper note'; readonly note: TemperNote }
   | { readonly kind: 'straight'; readonly straight: Straight }
+  | { readonly kind: 'winter'; readonly task: WinterTask; readonly answer: 'done' | 'not done' }
   | { readonly kind: 'cells cut'; readonly cut: boolean }
   | {
       readonly kind: 'close';
@@ -133,11 +134,19 @@ export function tap(draft: Draft, by: Tap): Draft {
       return closingChange(draft, { temperNotes: toggled(draft.closing.temperNotes, by.note) });
     case 'straight':
       return closingChange(draft, { straight: by.straight });
+    case 'winter':
+      return winterAnswer(draft, by.task, by.answer);
     case 'cells cut':
       return closingChange(draft, { cellsCut: by.cut });
     default:
       return onBar(draft, by);
   }
+}
+
+/** The same answer tapped again is taken off: not asked. */
+function winterAnswer(draft: Draft, task: WinterTask, answer: 'done' | 'not done'): Draft {
+  const { [task]: before, ...others } = draft.closing.winter ?? {};
+  return closingChange(draft, { winter: before === answer ? others : { ...others, [task]: answer } });
 }
 
 /** Why Down would do nothing now; null when it may. */

@@ -109,6 +109,7 @@ export function visitBody(draft: Draft, ended: At | null, smokeMinutes: number |
     temperNotes: [...closing.temperNotes],
     smokeMinutes,
     cellsCut: closing.cellsCut,
+    ...(Object.keys(closing.winter ?? {}).length === 0 || closing.winter === undefined ? {} : { winter: closing.winter }),
     signs: signs.slice(0, 12),
     sentence: sentence.slice(0, 600),
   };

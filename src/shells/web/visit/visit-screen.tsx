@@ -14,6 +14,7 @@ import { BodiesScreen } from './bodies-screen.tsx';
 import { ClosingColony } from './closing-colony.tsx';
 import { ClosingConfirm } from './closing-confirm.tsx';
 import { ClosingRow } from './closing-row.tsx';
+import { ClosingWinter } from './closing-winter.tsx';
 import type { Draft } from './draft.ts';
 import { MovesScreen } from './moves-screen.tsx';
 import { Shell } from './shell.tsx';
@@ -95,6 +96,8 @@ function Step({ draft, trouble }: { readonly draft: Draft; readonly trouble: Rea
       return <BodiesScreen draft={draft} trouble={trouble} />;
     case 'row':
       return <ClosingRow draft={draft} trouble={trouble} />;
+    case 'winter':
+      return <ClosingWinter draft={draft} trouble={trouble} />;
     case 'colony':
       return <ClosingColony draft={draft} trouble={trouble} />;
     case 'confirm':

@@ -45,6 +45,8 @@ async function answerTo(question: EngineQuestion): Promise<EngineValue> {
     const { entries: found, faults, notes } = readFile(question.text, allKinds);
     return { entries: found, faults, notes };
   }
+  if (question.ask === 'no fit') return (await import('../../../apiary/not-fitting.ts')).notFitting(entries);
+  if (question.ask === 'newly unfit') return (await import('../../../apiary/not-fitting.ts')).newlyUnfit(entries, question.more);
   if (question.ask === 'film') return earlierFilm(question.colony);
   if (question.ask === 'issued') return issued(question.colony, question.day, question.manner, question.foreseen);
   if (question.ask === 'foresee') return foresee(question.colony, question.day, question.kept);
