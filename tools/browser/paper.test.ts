@@ -68,7 +68,7 @@ test('R41 a visit sheet has a row a bar, and its lengths are true on paper: 100 
   await page.close();
 });
 
-test('R46 a filled sheet is typed in by keys alone, kept over a reload, says what it does not understand, and becomes a visit', async () => {
+test('R46 a filled sheet is typed in by keys alone, kept over a reload, and becomes a visit once it is understood', async () => {
   const page = await onPaper();
   const open = async (): Promise<void> => {
     await page.getByText('Visit sheet, Willow', { exact: true }).click();
