@@ -10,6 +10,7 @@ import { madeUpRecord } from '../src/colony/record.contract.ts';
 import { tellMadeUp } from './browser/made-up.ts';
 import { beginUsual, demoColonies, tapNamed } from './browser/thumb.ts';
 import { openFestoon } from './browser/open.ts';
+import { makeWalks, type Walk } from './pictures-walks.ts';
 import { workedSeed, workedSurprises } from './surprises/show.ts';
 
 const folder = 'docs/pictures';
@@ -157,7 +158,7 @@ async function surprise(): Promise<void> {
   await opened.close();
 }
 
-function pageOf(told: readonly string[]): string {
+function pageOf(told: readonly string[], walks: readonly Walk[]): string {
   const rows = screens.flatMap((screen) => [
     `## ${screen[0]?.toUpperCase() ?? ''}${screen.slice(1)}`,
     ...sizes.map((size) =>
@@ -176,6 +177,10 @@ function pageOf(told: readonly string[]): string {
       '![surprise](surprise.png) ![requeened](requeened.png)',
       '## One visit',
       ...walk,
+      ...walks.flatMap(({ title, steps }) => [
+        `## ${title}`,
+        ...steps.map(({ file, says }, i) => `${i + 1}. ${says}\n\n   ![${title}, step ${i + 1}](${file})`),
+      ]),
     ].join('\n\n') + '\n'
   );
 }
@@ -186,5 +191,5 @@ const asked = process.argv.slice(2);
 for (const [name, make] of Object.entries(alone)) if (asked.length === 0 || asked.includes(name)) await make();
 if (asked.length === 0) {
   await allScreens();
-  writeFileSync(`${folder}/README.md`, pageOf(await oneVisit()));
+  writeFileSync(`${folder}/README.md`, pageOf(await oneVisit(), await makeWalks(folder)));
 }

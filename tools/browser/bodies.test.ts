@@ -3,32 +3,35 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { journalOf } from './journal-of.ts';
+import type { Entry } from '../../src/journal/entry.ts';
+import { journalOnce } from './journal-of.ts';
 import { onAlder } from './on-alder.ts';
 import type { OpenOptions } from './open.ts';
 import { tapNamed } from './thumb.ts';
 
-function awkward(options: OpenOptions, run: (page: Page, made: () => Promise<readonly Made[]>) => Promise<void>): Promise<void> {
+function awkward(
+  options: OpenOptions,
+  run: (page: Page, made: (count: number) => Promise<readonly Made[]>) => Promise<void>,
+): Promise<void> {
   return onAlder(options, async (page) => {
     await tapNamed(page, 'More');
     await tapNamed(page, 'Grown together, pieces, board');
     await page.getByRole('heading', { name: /awkward combs$/ }).waitFor();
-    await run(page, async () => {
-      const entries = (await journalOf(page)).map(({ id, kind, body, corrects }) => ({
-        id,
-        kind,
-        corrects,
-        body: body as Made['body'],
-      }));
-      const { visit } = entries.find(({ kind, body }) => byHand.has(kind) && typeof body['visit'] === 'string')?.body ?? {};
-      const ours = entries.filter(({ body }) => visit !== undefined && body['visit'] === visit);
-      const ids = new Set(ours.map(({ id }) => id));
-      return [...ours, ...entries.filter(({ corrects }) => corrects !== undefined && ids.has(corrects))];
-    });
+    // The screen answers before an entry is in the journal.
+    await run(page, async (count) => ofVisit(await journalOnce(page, (entries) => ofVisit(entries).length >= count)));
   });
 }
 
 const byHand: ReadonlySet<string> = new Set(['combs-joined', 'comb-piece']);
+
+/** What was written at the visit, and what takes it back. */
+function ofVisit(journal: readonly Entry[]): readonly Made[] {
+  const entries = journal.map(({ id, kind, body, corrects }) => ({ id, kind, corrects, body: body as Made['body'] }));
+  const { visit } = entries.find(({ kind, body }) => byHand.has(kind) && typeof body['visit'] === 'string')?.body ?? {};
+  const ours = entries.filter(({ body }) => visit !== undefined && body['visit'] === visit);
+  const ids = new Set(ours.map(({ id }) => id));
+  return [...ours, ...entries.filter(({ corrects }) => corrects !== undefined && ids.has(corrects))];
+}
 
 interface Made {
   readonly kind: string;
@@ -51,7 +54,7 @@ test('V90 two combs said to have grown together are read as one, and the journal
     await tapNamed(page, '5 of eight food');
     await page.locator('.visit-go').click();
     await page.getByRole('heading', { name: /place \d+$/ }).waitFor();
-    const entries = await made();
+    const entries = await made(2);
     const reading = entries.find(({ kind }) => kind === 'reading');
     assert.deepEqual([reading?.body['of'], reading?.body['place']], ['set', place]);
     // The next bar is beyond both.
@@ -68,7 +71,7 @@ test('V91 cut apart as far as hands came, and the reason why they stopped; the l
     await page.getByText('Written down. Bars that hang alone are read alone.').waitFor();
     await tapNamed(page, 'Take it back');
     await page.getByText('Written down. These bars are lifted').waitFor();
-    const kinds = (await made()).map(({ kind }) => kind).sort();
+    const kinds = (await made(3)).map(({ kind }) => kind).sort();
     assert.deepEqual(kinds, ['combs-joined', 'combs-parted', 'void']);
   }));
 
@@ -85,7 +88,7 @@ test('V92 a piece, comb on the follower board and the bee escape are each one en
     await tapNamed(page, 'Bee escape');
     await page.getByRole('button', { name: /^Set after place/ }).click();
     await page.getByText('The round will remind you').waitFor();
-    const entries = await made();
+    const entries = await made(3);
     assert.deepEqual(entries.map(({ kind }) => kind).sort(), ['bee-escape', 'comb-piece', 'reading']);
     const board = entries.find(({ kind }) => kind === 'reading')?.body;
     assert.deepEqual([board?.['of'], board?.['built8']], ['follower', 2]);

@@ -6,6 +6,18 @@ export async function journalOf(page: Page): Promise<readonly Entry[]> {
   return (await page.evaluate(readAll)) as Entry[];
 }
 
+const patienceMs = 30_000;
+
+/** The journal once it holds what is waited for: the screen answers before an entry is in it. After a while as it is. */
+export async function journalOnce(page: Page, holds: (entries: readonly Entry[]) => boolean): Promise<readonly Entry[]> {
+  const until = Date.now() + patienceMs;
+  for (;;) {
+    const entries = await journalOf(page);
+    if (holds(entries) || Date.now() > until) return entries;
+    await page.waitForTimeout(100);
+  }
+}
+
 /** Runs in the page; as text, because a compiled function may lean on what the page does not have. */
 const readAll = `(async () => {
   const settled = (request) => new Promise((resolve, reject) => {

@@ -3,7 +3,8 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { journalOf } from './journal-of.ts';
+import type { Entry } from '../../src/journal/entry.ts';
+import { journalOf, journalOnce } from './journal-of.ts';
 import { onAlder } from './on-alder.ts';
 import type { OpenOptions } from './open.ts';
 import { tapNamed } from './thumb.ts';
@@ -36,7 +37,8 @@ test('V23 a bar is taken in hand and hung in two places further in: the page say
     await tapNamed(page, 'Done moving');
     // The next bar to be lifted made way outward, to where the first had hung.
     await page.getByRole('heading', { name: new RegExp(`place ${place}$`) }).waitFor();
-    const moves = (await journalOf(page)).filter(({ id, kind }) => kind === 'move' && !known.has(id));
+    const movesIn = (entries: readonly Entry[]) => entries.filter(({ id, kind }) => kind === 'move' && !known.has(id));
+    const moves = movesIn(await journalOnce(page, (entries) => movesIn(entries).length === 2));
     assert.deepEqual(
       moves.map(({ body }) => (body as { move: { do: string; place: number } }).move).map((one) => [one.do, one.place]),
       [
@@ -56,7 +58,8 @@ test('V23 moves are taken back one by one or all at once, and the journal takes 
     await tapNamed(page, 'Undo the move');
     await page.getByRole('button', { name: 'All 2 moves back: as found' }).click();
     await page.getByText('hangs where it was found').waitFor();
-    const made = (await journalOf(page)).filter(({ id }) => !known.has(id));
+    const voids = (entries: readonly Entry[]) => entries.filter(({ id, kind }) => kind === 'void' && !known.has(id)).length;
+    const made = (await journalOnce(page, (entries) => voids(entries) === 3)).filter(({ id }) => !known.has(id));
     const byId = (a: { id: string }, b: { id: string }): number => (a.id < b.id ? -1 : 1);
     const moves = made.filter(({ kind }) => kind === 'move').sort(byId);
     const ids = moves.map(({ id }) => id);
