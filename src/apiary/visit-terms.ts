@@ -2,7 +2,15 @@
 export { doneWithFallen, type DoneWithFallen, type FallenComb, fallenCombs } from '../colony/comb-fell.ts';
 export { deadWords, humWords, windowWords } from '../colony/kind-look.ts';
 export { signs, type SignCode, type SignLevel } from '../colony/signs.ts';
-export { temperNotes, temperWords, visitKinds, winterTasks, type WinterList, type WinterTask } from '../colony/visit.ts';
+export {
+  nothingAnswered,
+  temperNotes,
+  temperWords,
+  visitKinds,
+  winterTasks,
+  type WinterList,
+  type WinterTask,
+} from '../colony/visit.ts';
 export { type Attachment, attachments } from '../hive/attachments.ts';
 export { isTooWide } from '../hive/widths.ts';
 export { bareShares } from '../hive/contents.ts';

@@ -42,7 +42,7 @@ import { uniteKind } from './kind-unite.ts';
 import { visitKind } from './kind-visit.ts';
 import type { FaceReading, Reading } from './reading.ts';
 import { type ColonyDraft, emptyColonies } from './state.ts';
-import type { VisitBody } from './visit.ts';
+import { nothingAnswered, type VisitBody } from './visit.ts';
 
 const kinds: readonly AnyKind<ColonyDraft>[] = [
   correctionKind,
@@ -222,17 +222,7 @@ function closed(visit: Id, colony: Id, hive: Id, day: Day): VisitBody {
     began: `${day}T14:00`,
     ended: `${day}T14:30`,
     order: 'from the follower',
-    barsCounted: null,
-    followerAfter: null,
-    given: [],
-    taken: [],
-    beesBars: null,
-    straight: null,
-    temper: null,
-    temperNotes: [],
-    smokeMinutes: null,
-    cellsCut: null,
-    signs: [],
+    ...nothingAnswered(),
     sentence: 'Done.',
   };
 }

@@ -68,3 +68,25 @@ export type VisitBody = z.infer<typeof visitSchema>;
 export type WinterTask = (typeof winterTasks)[number];
 export type WinterList = NonNullable<VisitBody['winter']>;
 export type VisitKind = (typeof visitKinds)[number];
+
+type Asked = Exclude<
+  keyof VisitBody,
+  'visit' | 'colony' | 'hive' | 'visitKind' | 'began' | 'ended' | 'order' | 'sentence' | 'winter'
+>;
+
+/** All that a closing asks, not answered. */
+export function nothingAnswered(): Pick<VisitBody, Asked> {
+  return {
+    barsCounted: null,
+    followerAfter: null,
+    given: [],
+    taken: [],
+    beesBars: null,
+    straight: null,
+    temper: null,
+    temperNotes: [],
+    smokeMinutes: null,
+    cellsCut: null,
+    signs: [],
+  };
+}

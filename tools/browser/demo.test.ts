@@ -1,12 +1,10 @@
 /** The demo yard on the screens: its own today, turned day by day, a film, a bar in hand, the combs on another day, its record. */
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
-import { demoDay, readJournal } from '../../src/apiary.ts';
 import { recordOf } from '../../src/apiary/record.ts';
 import type { RecordScore } from '../../src/colony/record.ts';
-import type { Entry } from '../../src/journal/entry.ts';
 import { methodLines } from '../../src/words/record-lines.ts';
+import { demoApiary } from './demo-apiary.ts';
 import { type Opened, openFestoon } from './open.ts';
 
 let opened: Opened;
@@ -49,13 +47,7 @@ test('R14 a colony shows its film, a bar in hand with what it holds, and its com
 
 /** The model lives seven colonies through meanwhile. */
 const patienceMs = 60_000;
-const apiary = readJournal(
-  readFileSync('examples/ferry-road.jsonl', 'utf8')
-    .trim()
-    .split('\n')
-    .map((line) => JSON.parse(line) as Entry),
-  demoDay,
-);
+const apiary = demoApiary();
 const met = (colony: string | null): readonly RecordScore[] => recordOf(apiary, colony, null).scores.filter(({ n }) => n > 0);
 
 test('R21 the demo’s record is a table of figures for every kind of forecast that visits met', async () => {

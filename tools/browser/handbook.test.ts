@@ -1,9 +1,9 @@
 /** A figure of one's own shows what it would change before it is written down. */
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { AxeBuilder } from '@axe-core/playwright';
 import { printed } from '../../src/figures/book.ts';
 import { journalOf } from './journal-of.ts';
+import { findsAxeNothing } from './legible.ts';
 import { openFestoon } from './open.ts';
 
 test('R48 while a figure of one’s own is typed, the handbook shows what it would change, and writes nothing', async () => {
@@ -28,11 +28,7 @@ test('R48 while a figure of one’s own is typed, the handbook shows what it wou
       .length,
     0,
   );
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  assert.deepEqual(
-    violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`),
-    [],
-  );
+  await findsAxeNothing(page);
   assert.deepEqual(opened.errors, []);
   await opened.close();
 });

@@ -1,124 +1,55 @@
-/** What is taken along on paper: one page for a substitute, sheets for the pencil, measured in millimetres in what would be printed. */
+/** A colony's page on paper, with what a model made up: as it is on the screen, in letters large enough, nothing to tap. */
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { after, before, test } from 'node:test';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
-import { demoDay, pictureOf, readJournal } from '../../src/apiary.ts';
-import { hiveMeasures, outlineOf } from '../../src/hive/hive-measures.ts';
-import type { Entry } from '../../src/journal/entry.ts';
-import { printedBook } from '../../src/figures/book.ts';
-import { journalOf } from './journal-of.ts';
-import { type Opened, openFestoon } from './open.ts';
-import { pdfLines, pdfPages } from './pdf-lines.ts';
+import { test } from 'node:test';
+import { madeUpForeseen } from '../../src/colony/foreseen.contract.ts';
+import { madeUpRecord } from '../../src/colony/record.contract.ts';
+import { tellMadeUp } from './made-up.ts';
+import { openFestoon } from './open.ts';
 
-let opened: Opened;
-before(async () => {
-  opened = await openFestoon({ theme: 'paper', width: 1366, height: 900 });
-});
-after(async () => opened.close());
+/** A4 without its margins, in px of 1/96 inch. */
+const sheet = { width: 710, height: 1017 };
+const ninePoints = 12;
 
-async function onPaper(): Promise<Page> {
-  const page = await opened.page('/');
-  await page.getByRole('link', { name: /^On paper/ }).click();
-  await page.locator('.cover-sheet').waitFor();
-  return page;
+for (const size of [
+  { theme: 'dusk', width: 1366, height: 768 },
+  { theme: 'sun', width: 390, height: 844 },
+] as const) {
+  test(`R22 a colony printed from ${size.theme} at ${size.width} px is what was shown, in letters of nine points`, async () => {
+    const opened = await openFestoon(size);
+    try {
+      await tellMadeUp(opened.context, madeUpForeseen(), madeUpRecord());
+      const page = await opened.page('/');
+      await page.getByRole('link', { name: 'Alder', exact: true }).first().click();
+      await page.locator('.outlook').nth(2).waitFor();
+      await page.locator('svg.age-pyramid').waitFor();
+      await page.locator('svg.chart').nth(3).waitFor();
+      const drawings = () => page.locator('svg[role="img"]').evaluateAll((all) => all.map((one) => one.getAttribute('viewBox')));
+      const shown = await drawings();
+      await page.emulateMedia({ media: 'print' });
+      await page.setViewportSize(sheet);
+      await page.waitForTimeout(300);
+      assert.deepEqual(await drawings(), shown);
+      assert.deepEqual(await page.evaluate(underSize, ninePoints), []);
+      assert.equal(await page.locator('main button:visible, nav:visible, summary:visible').count(), 0);
+      assert.equal(await page.locator('h1:visible').count(), 1);
+      assert.equal(await page.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(255, 255, 255)');
+      assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth));
+    } finally {
+      await opened.close();
+    }
+  });
 }
 
-const apiary = readJournal(
-  readFileSync('examples/ferry-road.jsonl', 'utf8')
-    .trim()
-    .split('\n')
-    .map((line) => JSON.parse(line) as Entry),
-  demoDay,
-);
-
-test('R40 the page for a substitute is one page of A4 and of letter, with every living hive, what is shut, and whom to call', async () => {
-  const page = await onPaper();
-  for (const format of ['A4', 'Letter'] as const) assert.equal(pdfPages(await page.pdf({ format })), 1, format);
-  const text = await page.locator('.cover-sheet').innerText();
-  const picture = pictureOf(apiary, demoDay);
-  for (const { name } of picture.colonies.filter(({ ended }) => ended === null)) assert.ok(text.includes(name), name);
-  const shut = picture.round.filter(({ verb }) => verb === 'leave shut').length;
-  assert.ok(shut > 0);
-  assert.equal(text.match(/Do not open until/g)?.length, shut);
-  assert.match(text, /Authority for bee health: County apiary inspector/);
-  assert.match(text, /Vet:\s+not entered/, 'what the keeper has not entered is a line to write on');
-  await page.close();
-});
-
-test('R41 a visit sheet has a row a bar, and its lengths are true on paper: 100 mm are 100 mm, and the face is at its scale', async () => {
-  const page = await onPaper();
-  await page.getByText('Visit sheet, Alder', { exact: true }).click();
-  await page.locator('.pencil-sheet').waitFor();
-  const view = pictureOf(apiary, demoDay).colonies.find(({ name }) => name === 'Alder')!;
-  const rows = await page.locator('.pencil-sheet tbody tr').count();
-  assert.equal(rows, view.bay.to - view.bay.from + 3, 'the bars of the bay and two more');
-  const pdf = await page.pdf({ format: 'A4' });
-  assert.equal(pdfPages(pdf), 2);
-  const level = pdfLines(pdf)
-    .filter(({ isLevel }) => isLevel)
-    .map(({ lengthMm }) => lengthMm);
-  const nearest = (mm: number): number => Math.min(...level.map((length) => Math.abs(length - mm)));
-  assert.ok(nearest(100) < 0.2, `100 mm missed by ${nearest(100)}`);
-  const { attachmentMm } = outlineOf(hiveMeasures(apiary.state.hives.get(view.hive)!, printedBook), 1)!;
-  const scale = Number(/1 : (\d+)/.exec(await page.locator('.pencil-faces h2').innerText())?.[1]);
-  assert.ok(attachmentMm / scale <= 180 && attachmentMm / (scale - 1) > 170, `1 : ${scale}`);
-  assert.ok(nearest(attachmentMm / scale) < 0.3, `the bar of the face missed by ${nearest(attachmentMm / scale)} mm`);
-  await page.close();
-});
-
-test('R46 a filled sheet is typed in by keys alone, kept over a reload, and becomes a visit once it is understood', async () => {
-  const page = await onPaper();
-  const open = async (): Promise<void> => {
-    await page.getByText('Visit sheet, Willow', { exact: true }).click();
-    await page.getByText('Type in a filled sheet of Willow').click();
-  };
-  await open();
-  const field = (place: number, name: string) => page.getByLabel(`Place ${place}: ${name}`, { exact: true });
-  await field(2, 'Brood, of eight').focus();
-  for (const value of ['5', '2', 's', 'e']) {
-    await page.keyboard.type(value);
-    await page.keyboard.press('Tab');
+/** Runs in the page: letters that are smaller on paper than so many px, those in drawings by the scale they are shown at. */
+function underSize(least: number): string[] {
+  const found: string[] = [];
+  for (const element of document.querySelectorAll<HTMLElement | SVGTextElement>('main p, main li, main dd, main dt, main text')) {
+    const box = element.getBoundingClientRect();
+    if (box.width === 0 || (element.textContent ?? '').trim() === '') continue;
+    const drawn = element instanceof SVGTextElement ? element.getScreenCTM() : null;
+    const scale = drawn === null ? 1 : Math.hypot(drawn.a, drawn.b);
+    const px = parseFloat(getComputedStyle(element).fontSize) * scale;
+    if (px < least) found.push(`${px.toFixed(1)}: ${(element.textContent ?? '').slice(0, 40)}`);
   }
-  await field(3, 'Food, of eight').fill('9');
-  await page.waitForTimeout(300);
-  await page.reload();
-  await page.locator('.cover-sheet').waitFor();
-  await open();
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll('.typed-rows input')].some((one) => (one as HTMLInputElement).value === '9'),
-  );
-  assert.equal(await field(2, 'Youngest').inputValue(), 'e');
-  await page.getByRole('button', { name: 'Write it into the journal' }).click();
-  await page.getByText(/place 3, food/).waitFor();
-  const written = async () =>
-    (await journalOf(page)).filter(({ body }) => JSON.stringify(body).includes('typed in from a sheet'));
-  assert.equal((await written()).length, 0, 'nothing is written while a field is not understood');
-  await field(3, 'Food, of eight').fill('8');
-  await page.getByRole('button', { name: 'Write it into the journal' }).click();
-  await page.getByText('Written into the journal.').waitFor();
-  const [visit] = await written();
-  const id = (visit?.body as { visit: string }).visit;
-  const readings = (await journalOf(page)).filter(
-    ({ kind, body }) => kind === 'reading' && (body as { visit: string }).visit === id,
-  );
-  assert.deepEqual(readings.map(({ body }) => (body as { place: number }).place).sort(), [2, 3]);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  assert.deepEqual(
-    violations.map(({ id: rule, nodes }) => `${rule}: ${nodes[0]?.html ?? ''}`),
-    [],
-  );
-  await page.close();
-});
-
-test('R42 on paper is legible and in reach on the screen, too', async () => {
-  const page = await onPaper();
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  assert.deepEqual(
-    violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`),
-    [],
-  );
-  assert.deepEqual(opened.errors, []);
-  await page.close();
-});
+  return found;
+}

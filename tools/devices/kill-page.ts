@@ -46,10 +46,8 @@ export async function killPages(kills: number, luck: Chance): Promise<PageKills>
       // What Down wrote goes from the draft into the journal as soon as the visit is open again.
       await page.waitForTimeout(300);
       const kept = (await readingsOf(page)) - known;
-      if (kept < shown) {
-        lost += shown - kept;
-        shown = kept;
-      } else shown = kept;
+      lost += Math.max(0, shown - kept);
+      shown = kept;
     }
     return { kills, shown, lost };
   } finally {

@@ -17,14 +17,14 @@ const luck = chanceOf(seed, 'kills');
 const half = Math.floor(kills / 2);
 
 const folder = mkdtempSync(join(tmpdir(), 'festoon-kills-'));
-const confirmed = new Set<string>();
+const pushes = { last: 0, confirmed: new Set<string>() };
 let missing = 0;
 for (let kill = 0; kill < half; kill += 1) {
-  await killWhilePushing(folder, confirmed, luck.between(0, 250));
-  missing += (await missingIn(folder, confirmed)).length;
+  await killWhilePushing(folder, pushes, luck.between(0, 250));
+  missing += (await missingIn(folder, pushes.confirmed)).length;
 }
 rmSync(folder, { recursive: true });
-console.log(`server: killed ${half} times, ${confirmed.size} entries confirmed, ${missing} of them missing`);
+console.log(`server: killed ${half} times, ${pushes.confirmed.size} entries confirmed, ${missing} of them missing`);
 
 const pages = await killPages(kills - half, luck);
 console.log(`page: killed ${pages.kills} times, ${pages.shown} bars in the journal, ${pages.lost} shown as put down and nowhere`);

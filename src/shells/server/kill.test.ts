@@ -11,9 +11,9 @@ test(
   { timeout: 60_000 },
   async () => {
     const folder = mkdtempSync(join(tmpdir(), 'festoon-kill-'));
-    const confirmed = new Set<string>();
-    for (let kill = 0; kill < 4; kill += 1) await killWhilePushing(folder, confirmed, 40 + 70 * kill);
-    assert.deepEqual(await missingIn(folder, confirmed), []);
+    const pushes = { last: 0, confirmed: new Set<string>() };
+    for (let kill = 0; kill < 4; kill += 1) await killWhilePushing(folder, pushes, 40 + 70 * kill);
+    assert.deepEqual(await missingIn(folder, pushes.confirmed), []);
     rmSync(folder, { recursive: true });
   },
 );

@@ -19,15 +19,21 @@ async function started(folder: string): Promise<{ child: ChildProcess; url: stri
   return { child, url: line.toString().trim() };
 }
 
-/** Adds what was confirmed before the kill, so many milliseconds after the first push that was, to `confirmed`. */
-export async function killWhilePushing(folder: string, confirmed: Set<string>, afterMs: number): Promise<void> {
+export interface Pushes {
+  /** The number of the last entry pushed: what was on its way at a kill may be there, so that no number is used twice. */
+  last: number;
+  readonly confirmed: Set<string>;
+}
+
+/** Adds to `confirmed` what was confirmed before the kill, so many milliseconds after the first push that was. */
+export async function killWhilePushing(folder: string, pushes: Pushes, afterMs: number): Promise<void> {
   const { child, url } = await started(folder);
+  const { confirmed } = pushes;
   const before = confirmed.size;
-  let n = before;
   let open = true;
   const gone = once(child, 'exit').then(() => (open = false));
   while (open) {
-    const entries = Array.from({ length: 20 }, () => filled(numbered((n += 1)), 'a', 1));
+    const entries = Array.from({ length: 20 }, () => filled((pushes.last += 1), 'a', 1));
     const answer = await fetch(`${url}/api/entries`, {
       method: 'POST',
       body: JSON.stringify({ entries }),
@@ -49,11 +55,4 @@ export async function missingIn(folder: string, confirmed: ReadonlySet<string>):
   const kept = new Set((await readAll(store.value, 1000)).map((row) => row.entry.id));
   await store.value.close();
   return [...confirmed].filter((id) => !kept.has(id));
-}
-
-/** What was on its way when the server was killed may be there without having been confirmed: its number is not used again. */
-let used = 0;
-function numbered(n: number): number {
-  used = Math.max(used + 1, n);
-  return used;
 }

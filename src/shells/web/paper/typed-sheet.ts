@@ -3,6 +3,7 @@
  * left free was not looked at; a row left free was not opened. A fault names its row and field, and nothing is written.
  */
 import type { CellCounts, Reading, Stage } from '../../../colony/reading.ts';
+import { nothingAnswered } from '../../../apiary/visit-terms.ts';
 import type { VisitBody } from '../../../colony/visit.ts';
 import type { Day } from '../../../numbers/day.ts';
 import { bad, good, type Issue, type Result } from '../../../numbers/result.ts';
@@ -117,17 +118,7 @@ function visitOf(day: Day, { visit, colony, hive, sentence }: SheetOf): VisitBod
     began: day,
     ended: null,
     order: 'from the follower',
-    barsCounted: null,
-    followerAfter: null,
-    given: [],
-    taken: [],
-    beesBars: null,
-    straight: null,
-    temper: null,
-    temperNotes: [],
-    smokeMinutes: null,
-    cellsCut: null,
-    signs: [],
+    ...nothingAnswered(),
     sentence,
   };
 }

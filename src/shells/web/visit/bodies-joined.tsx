@@ -60,15 +60,15 @@ function Together({ now, place, joined }: BodyProps & { readonly joined: string 
   return (
     <>
       <p>{t('visiting.joined-are', { places: places.join(', ') })}</p>
+      <p className="visit-stop">
+        {t('visiting.part-stop')} {t('visiting.part-later')}
+      </p>
       <h2>{t('visiting.part-order')}</h2>
       <ol className="visit-steps">
         {steps.map((n) => (
           <li key={n}>{t(`visiting.part-step.${n}`)}</li>
         ))}
       </ol>
-      <p className="visit-stop">
-        {t('visiting.part-stop')} {t('visiting.part-later')}
-      </p>
       <h2>{t('visiting.part-free')}</h2>
       <div className="visit-grid visit-grid-4">
         {places.map((one) => (
